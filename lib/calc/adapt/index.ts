@@ -1,0 +1,1 @@
+export type { Intention, IntendedFermentable, IntendedHop, WayOut, WayOutKind } from "./intention";

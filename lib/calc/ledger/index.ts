@@ -1,0 +1,45 @@
+export type {
+  Fermentable,
+  FermentableKind,
+  HopAddition,
+  HopStand,
+  HopUse,
+  MashStep,
+  Packaging,
+  PrimingSugar,
+  Recipe,
+  WaterTreatment,
+  Yeast,
+} from "./recipe";
+export type {
+  Ambient,
+  Chiller,
+  Equipment,
+  Figure,
+  FigureOrigin,
+  Kettle,
+  Lauter,
+  MashVessel,
+  SpargeMethod,
+} from "./equipment";
+export type {
+  FermentableResult,
+  HopResult,
+  Ledger,
+  LedgerOutcome,
+  Limit,
+  LimitId,
+  Phase,
+  PhaseName,
+  StationBalance,
+  Stream,
+} from "./ledger";
+export {
+  QUANTITIES,
+  QUANTITY_IDS,
+  STATIONS,
+  type Dimension,
+  type QuantityId,
+  type Station,
+} from "./quantity-catalogue";
+export type { Interval, Intervals } from "./interval";

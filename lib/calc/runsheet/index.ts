@@ -1,0 +1,1 @@
+export type { CautionId, Step, StepAmount, StepName } from "./step";
