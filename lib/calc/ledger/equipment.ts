@@ -34,6 +34,8 @@ export interface Kettle {
   /** Least liquid that covers the element. */
   readonly minimum: Litres;
   readonly openArea: SquareMetres;
+  /** Covered while it heats, so that nothing evaporates before the boil. */
+  readonly lid: boolean;
   readonly heatCapacity: JoulesPerKelvin;
   readonly ratedPower: Watts;
   readonly ratedVoltage: Volts;
@@ -85,6 +87,14 @@ export interface Chiller {
   readonly coolant: Celsius;
 }
 
+export interface Fermenter {
+  readonly capacity: Litres;
+  /** Kept free for the foam. */
+  readonly headspace: Litres;
+  /** Beer left with the yeast at packaging, at 20 °C. */
+  readonly left: Figure<Litres>;
+}
+
 /** Everything `brew` needs to know of one member's equipment. Efficiency is not in it: it is a result. */
 export interface Equipment {
   readonly name: string;
@@ -94,7 +104,7 @@ export interface Equipment {
   /** Wort held by kettle hops, per kilogram of hops, at 20 °C. */
   readonly hopAbsorption: Figure<LitresPerKilogram>;
   readonly chiller: Chiller;
-  readonly fermenter: { readonly capacity: Litres; readonly headspace: Litres };
+  readonly fermenter: Fermenter;
   /** What this brewer usually puts into the fermenter. */
   readonly usualBatch: Litres;
   readonly altitude: Metres;

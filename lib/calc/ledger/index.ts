@@ -15,6 +15,7 @@ export type {
   Ambient,
   Chiller,
   Equipment,
+  Fermenter,
   Figure,
   FigureOrigin,
   Kettle,

@@ -18,6 +18,7 @@ export interface StationBalance {
 }
 
 export type PhaseName =
+  | "prepare"
   | "heat strike water"
   | "dough in"
   | "rest"
@@ -29,9 +30,10 @@ export type PhaseName =
   | "cool to the stand"
   | "stand"
   | "chill"
-  | "transfer";
+  | "transfer"
+  | "clean";
 
-/** A stretch of the brew day; minutes count from switching the heater on. */
+/** A stretch of the brew day; minutes count from starting to weigh out. */
 export interface Phase {
   readonly name: PhaseName;
   readonly startMin: number;
