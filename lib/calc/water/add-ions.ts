@@ -1,0 +1,13 @@
+import { mapIons, type Ions } from "./ions";
+
+/**
+ * Adds the ions of dissolved salts to those of a water.
+ *
+ * @returns Concentrations, mg/L.
+ * @throws {@link OutOfRangeError} when a sum is outside 0 to 10 000 mg/L.
+ * @example
+ * addIons({ source: tapWater, salts: ionsFromSalts({ litres: litres(20), grams: { gypsum: grams(4) } }) });
+ */
+export function addIons({ source, salts }: { readonly source: Ions; readonly salts: Ions }): Ions {
+  return mapIons((ion) => source[ion] + salts[ion]);
+}

@@ -1,0 +1,10 @@
+export { IONS, type Ion, type Ions } from "./ions";
+export { SALTS, type Salt, type SaltGrams } from "./salts";
+export { addIons } from "./add-ions";
+export { ALKALINITY_RANGE, bicarbonateFromAlkalinity } from "./bicarbonate-from-alkalinity";
+export { BICARBONATE_RANGE, alkalinityFromBicarbonate } from "./alkalinity-from-bicarbonate";
+export { blendWaters, type WaterPart } from "./blend-waters";
+export { chargeBalance, type ChargeBalance } from "./charge-balance";
+export { HARD_WATER_RANGE, hardness } from "./hardness";
+export { TREATED_WATER_RANGE, ionsFromSalts } from "./ions-from-salts";
+export { residualAlkalinity, type ResidualAlkalinity } from "./residual-alkalinity";
