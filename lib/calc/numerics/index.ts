@@ -1,0 +1,2 @@
+export { ROOT_TOLERANCE_RANGE, findRoot, type Root } from "./find-root";
+export { ODE_TOLERANCE_RANGE, integrateOde, type OdeOutcome, type OdeProblem, type Slopes } from "./integrate-ode";
