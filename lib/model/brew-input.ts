@@ -1,0 +1,24 @@
+import { z } from "zod";
+import { ambientInput } from "./ambient";
+import { BREW_STATES } from "./brew";
+import { counted, revisionNumber } from "./measured";
+import { recipeInput } from "./recipe-content";
+import { oneOf, recordId } from "./written";
+
+/** A batch to be planned: the recipe as it was adapted to the kettle. The server computes everything else itself. */
+export const newBrew = z.strictObject({
+  recipeId: recordId,
+  rev: revisionNumber,
+  equipmentId: recordId,
+  sharedBrewId: recordId.nullable(),
+  recipe: recipeInput,
+  ambient: ambientInput,
+});
+export type NewBrew = z.output<typeof newBrew>;
+
+export const brewMove = z.strictObject({
+  id: recordId,
+  state: oneOf("State", BREW_STATES),
+  lockVersion: counted("Version", { min: 1, max: 1_000_000_000 }),
+});
+export type BrewMove = z.output<typeof brewMove>;
