@@ -1,0 +1,18 @@
+export { airPressure } from "./air-pressure";
+export { boilOffRate, type BoilOffRate } from "./boil-off-rate";
+export { boilingPoint } from "./boiling-point";
+export { ELEVATION_RANGE, boilingPointElevation } from "./boiling-point-elevation";
+export { boilingPowerNeeded } from "./boiling-power-needed";
+export { COOLANT_RANGE, chill } from "./chill";
+export type { Chill, ChillOutcome, TemperatureCurve } from "./chilling";
+export { RATED_VOLTAGE_RANGE, elementPower } from "./element-power";
+export { EVAPORATION_RANGE, evaporationFlux, type KilogramsPerSquareMetreHour } from "./evaporation-flux";
+export { heatUp, type HeatUp, type HeatUpOutcome } from "./heat-up";
+export { infusionVolume } from "./infusion-volume";
+export { LATENT_HEAT_RANGE, latentHeat, type JoulesPerKilogram } from "./latent-heat";
+export { maltHeatCapacity } from "./malt-heat-capacity";
+export { RESTING_HEAT_CAPACITY_RANGE, restTemperature } from "./rest-temperature";
+export { SATURATION_RANGE, saturationPressure } from "./saturation-pressure";
+export { slakingRise } from "./slaking-rise";
+export { MALT_HEAT_CAPACITY, MIXING_RANGE, strikeTemperature } from "./strike-temperature";
+export { WATER_HEAT_CAPACITY, WORT_HEAT_RANGE, wortHeatCapacity } from "./wort-heat-capacity";
