@@ -3,12 +3,11 @@ import { seconds as secondsOf } from "../units";
 import { antoinePressure, antoineTemperature } from "./antoine";
 import { evaporativeLoss } from "./evaporation-flux";
 import { latentHeatOf } from "./latent-heat";
+import { HeatingPath, PathPoint, STEPS } from "./heating-path";
 import { heatCapacityAtZero, heatCapacitySlope } from "./wort-heat-capacity";
 
 /** Air over a kettle in a room: still, but for the draught its own warmth makes. */
 const AIR_SPEED = 0.1;
-
-const STEPS = 16;
 
 /** Surplus below this share of the power counts as none: the last kelvin would take for ever. */
 const LEAST_SURPLUS = 1e-9;
@@ -22,14 +21,6 @@ interface Kettle {
   readonly openAreaM2: number;
   readonly ambientC: number;
   readonly relativeHumidity: number;
-}
-
-/** What the path needs to know at one temperature. */
-class Point {
-  /** Progress along the path per unit of heat capacity, s·K/J. */
-  pace = 0;
-  specificHeat = 0;
-  evaporatedKgPerS = 0;
 }
 
 /** A kettle on its way up: integrates time and mass over temperature. */
@@ -96,19 +87,19 @@ export class HeatedKettle {
   // Runge–Kutta of fourth order. Equal steps go with equal ratios of the surplus, straight-lined between both ends: the
   // last kelvins below a stall take longest and so get the most steps.
   private stretch(fromC: number, toC: number, wattsPerKPa: number): void {
-    const fall = Math.log(
-      (this.drySurplus(toC) - this.evaporation(toC, wattsPerKPa)) /
-        (this.drySurplus(fromC) - this.evaporation(fromC, wattsPerKPa)),
-    );
+    const surplusAt = (c: number): number => this.drySurplus(c) - this.evaporation(c, wattsPerKPa);
+    const path = new HeatingPath(fromC, toC, wattsPerKPa, surplusAt(toC) / surplusAt(fromC));
     const { vesselHeatCapacity } = this.kettle;
     const h = 1 / STEPS;
-    let start = new Point();
-    const middle = new Point();
-    let end = new Point();
-    this.place(start, 0, fall, fromC, toC, wattsPerKPa);
+    let start = new PathPoint();
+    const middle = new PathPoint();
+    let end = new PathPoint();
+    this.place(start, path);
     for (let i = 0; i < STEPS; i++) {
-      this.place(middle, (i + 0.5) * h, fall, fromC, toC, wattsPerKPa);
-      this.place(end, (i + 1) * h, fall, fromC, toC, wattsPerKPa);
+      path.halfStep();
+      this.place(middle, path);
+      path.halfStep();
+      this.place(end, path);
       const m = this.massKg;
       const k1 = start.pace * (start.specificHeat * m + vesselHeatCapacity);
       const m2 = m - (h / 2) * start.evaporatedKgPerS * k1;
@@ -120,18 +111,16 @@ export class HeatedKettle {
       this.seconds += (h / 6) * (k1 + 2 * (k2 + k3) + k4);
       this.massKg -=
         (h / 6) * (start.evaporatedKgPerS * k1 + 2 * middle.evaporatedKgPerS * (k2 + k3) + end.evaporatedKgPerS * k4);
-      [start, end] = [end, start];
+      const last = start;
+      start = end;
+      end = last;
     }
   }
 
-  private place(point: Point, s: number, fall: number, fromC: number, toC: number, wattsPerKPa: number): void {
-    const curved = Math.abs(fall) > 1e-3;
-    const whole = curved ? Math.expm1(fall) : 1;
-    const grown = curved ? Math.expm1(fall * s) : s;
-    const celsius = fromC + ((toC - fromC) * grown) / whole;
-    const slopeK = ((toC - fromC) * (curved ? fall * (grown + 1) : 1)) / whole;
-    const evaporationW = this.evaporation(celsius, wattsPerKPa);
-    point.pace = slopeK / (this.drySurplus(celsius) - evaporationW);
+  private place(point: PathPoint, path: HeatingPath): void {
+    const celsius = path.celsius();
+    const evaporationW = this.evaporation(celsius, path.wattsPerKPa);
+    point.pace = path.slopeK() / (this.drySurplus(celsius) - evaporationW);
     point.specificHeat = this.heatAtZero + this.heatSlope * celsius;
     point.evaporatedKgPerS = evaporationW === 0 ? 0 : evaporationW / latentHeatOf(celsius);
   }
