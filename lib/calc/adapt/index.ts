@@ -1,1 +1,3 @@
+export { adapt, type AdaptOutcome, type Hold, type Residuals } from "./adapt";
 export type { Intention, IntendedFermentable, IntendedHop, WayOut, WayOutKind } from "./intention";
+export { intentionOf } from "./intention-of";

@@ -31,6 +31,7 @@ export interface Intention extends Omit<Recipe, "fermentables" | "hops" | "water
 
 export type WayOutKind =
   | "less volume"
+  | "more volume"
   | "water after the boil"
   | "malt extract for part of the grist"
   | "thicker mash"

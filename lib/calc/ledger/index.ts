@@ -43,4 +43,5 @@ export {
   type QuantityId,
   type Station,
 } from "./quantity-catalogue";
-export type { Interval, Intervals } from "./interval";
+export { brew, brewWithWater } from "./brew";
+export { intervals, type Interval, type Intervals } from "./interval";

@@ -1,4 +1,4 @@
-import type { QuantityId, Station } from "./quantity-catalogue";
+import type { Dimension, QuantityId, Station } from "./quantity-catalogue";
 
 /** A flow of matter into or out of a station. */
 export interface Stream {
@@ -81,7 +81,7 @@ export interface Limit {
   readonly value: number;
   readonly bound: number;
   readonly side: "at most" | "at least";
-  readonly unit: string;
+  readonly dimension: Dimension;
 }
 
 export interface Ledger {

@@ -79,7 +79,7 @@ export const QUANTITIES = {
   "package.energyContent": { station: "package", label: "Energy content", dimension: "energyContent" },
   "package.carbonation": { station: "package", label: "Carbonation", dimension: "carbonation" },
   "package.primingSugar": { station: "package", label: "Priming sugar", dimension: "grams" },
-  "package.pressure": { station: "package", label: "Gauge pressure at serving", dimension: "pressure" },
+  "package.pressure": { station: "package", label: "Gauge pressure at the warmest temperature", dimension: "pressure" },
   "day.time": { station: "package", label: "Brew day", dimension: "minutes" },
   "day.energy": { station: "package", label: "Electricity for the brew day", dimension: "energy" },
 } as const satisfies Record<string, CatalogueEntry>;

@@ -24,7 +24,7 @@ export interface Fermentable {
   readonly moisture: Fraction;
   readonly colour: Ebc;
   readonly station: "mash" | "kettle";
-  /** Share of this extract that yeast takes (apparent); null for what the mash and the yeast decide. */
+  /** Share of this extract that yeast takes, by mass; null for what the mash and the yeast decide. */
   readonly fermentability: Fraction | null;
 }
 
@@ -68,6 +68,8 @@ export interface Packaging {
   readonly priming: PrimingSugar | null;
   /** Warmest temperature of the beer since fermentation ended. */
   readonly warmest: Celsius;
+  /** Highest carbonation that the maker of the container states. */
+  readonly rated: VolumesCo2;
 }
 
 export interface WaterTreatment {
@@ -88,6 +90,8 @@ export interface Recipe {
   /** Litres of mash water for each kilogram of grist; null mashes with all the water. */
   readonly thickness: LitresPerKilogram | null;
   readonly mash: readonly MashStep[];
+  /** The grist is mashed in this many equal parts, one after the other, into one boil: 1 or 2. */
+  readonly mashes: number;
   readonly boil: Minutes;
   readonly stand: HopStand | null;
   readonly fermentables: readonly Fermentable[];

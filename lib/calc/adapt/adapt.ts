@@ -1,0 +1,88 @@
+import { brew, type Ambient, type Equipment, type Ledger, type Limit, type Recipe } from "../ledger";
+import { litres, type Litres } from "../units";
+import type { Intention, WayOut } from "./intention";
+import { solveAmounts } from "./solve-amounts";
+import { isBroken, waysOut } from "./ways-out";
+
+/** What the shared brew holds constant; the rest follows each kettle. */
+export interface Hold {
+  /** The same volume for everybody; null leaves it to each kettle's usual batch. */
+  readonly intoFermenter: Litres | null;
+}
+
+/** How far the adapted beer is from the intention, relative; 0 where a target cannot be set on this grist. */
+export interface Residuals {
+  readonly volume: number;
+  readonly originalExtract: number;
+  readonly bitterness: number;
+  /** Not zero where no row of the grist can carry the colour. */
+  readonly colour: number;
+}
+
+export type AdaptOutcome =
+  | { readonly ok: true; readonly recipe: Recipe; readonly ledger: Ledger; readonly residuals: Residuals }
+  | {
+      readonly ok: false;
+      /** The limits that the brew breaks as intended; empty when no grist reaches the strength at all. */
+      readonly reasons: readonly Limit[];
+      readonly recipe: Recipe | null;
+      readonly ledger: Ledger | null;
+      /** Ranked by distance from the intention. */
+      readonly waysOut: readonly WayOut[];
+    };
+
+/**
+ * Adapts an intention to one kettle: solves every amount anew and holds the result against the kettle's limits.
+ *
+ * @param a.intention - What the beer should be.
+ * @param a.equipment - The kettle to brew it on.
+ * @param a.ambient - Air, tap water and grain on the day.
+ * @param a.hold - What all brewers keep the same.
+ * @returns Amounts and ledger; where it does not fit, the broken limits and computed ways out.
+ * @validRange Worts up to 35 °P at the end of the boil.
+ * @throws {@link OutOfRangeError} when an input is outside its unit's range.
+ * @source Mass and energy balances (docs/sources.md#mass-balance, docs/sources.md#energy-balance)
+ * @example
+ * adapt({ intention, equipment, ambient, hold: { intoFermenter: null } }); // { ok: true, recipe: { … } }
+ */
+export function adapt(a: {
+  readonly intention: Intention;
+  readonly equipment: Equipment;
+  readonly ambient: Ambient;
+  readonly hold: Hold;
+}): AdaptOutcome {
+  const { intention, equipment, ambient, hold } = a;
+  const intoFermenter = hold.intoFermenter ?? intention.intoFermenter ?? equipment.usualBatch;
+  const solved = solveAmounts({ intention, equipment, ambient, intoFermenter, topUp: litres(0) });
+  const ledger = solved.ok ? ledgerOf(solved.recipe, equipment, ambient) : null;
+  if (solved.ok && ledger !== null) {
+    const reasons = ledger.limits.filter(isBroken);
+    if (reasons.length === 0) {
+      return { ok: true, recipe: solved.recipe, ledger, residuals: residualsOf(intention, intoFermenter, ledger) };
+    }
+    return { ok: false, reasons, recipe: solved.recipe, ledger, waysOut: waysOut({ ...a, intoFermenter, reasons }) };
+  }
+  return { ok: false, reasons: [], recipe: null, ledger: null, waysOut: waysOut({ ...a, intoFermenter, reasons: [] }) };
+}
+
+function ledgerOf(recipe: Recipe, equipment: Equipment, ambient: Ambient): Ledger | null {
+  const outcome = brew({ recipe, equipment, ambient });
+  return outcome.ok ? outcome.ledger : null;
+}
+
+/**
+ * Compares an adapted ledger with its intention.
+ *
+ * @returns Relative differences, result over target minus 1; 0 where the target itself is 0.
+ */
+function residualsOf(intention: Intention, intoFermenter: Litres, ledger: Ledger): Residuals {
+  const { quantities } = ledger;
+  const relative = (value: number | null, target: number): number => (target === 0 ? 0 : (value ?? 0) / target - 1);
+  const bitterness = intention.hops.reduce((sum, hop) => sum + (hop.ibu ?? 0), 0);
+  return {
+    volume: relative(quantities["fermenter.volume"], intoFermenter),
+    originalExtract: relative(quantities["fermenter.originalExtract"], intention.originalExtract),
+    bitterness: relative(quantities["fermenter.bitterness"], bitterness),
+    colour: relative(quantities["fermenter.colour"], intention.colour),
+  };
+}

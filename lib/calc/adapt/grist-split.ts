@@ -1,0 +1,82 @@
+import { rowLovibond } from "../ledger/grist-sums";
+import { gristPotential } from "../mash";
+import { kilograms } from "../units";
+import type { Intention } from "./intention";
+
+/** A mashed row counts as one that colours when it is this many times darker than the palest mashed row. */
+const COLOURING_RATIO = 4;
+
+/** How far the share of the colouring rows may be moved to hold the colour. */
+const COLOURING_SPAN = { min: 0.25, max: 4 } as const;
+
+const ONE_KG = kilograms(1);
+
+/** Per kilogram of extract in the kettle: how much of each row is weighed out and what colour it brings. */
+export class GristSplit {
+  private readonly potential: readonly number[];
+  private readonly lovibond: readonly number[];
+  private readonly colours: readonly boolean[];
+
+  constructor(private readonly rows: Intention["fermentables"]) {
+    this.potential = rows.map((row) => gristPotential({ ...row, kg: ONE_KG }));
+    this.lovibond = rows.map((row) => rowLovibond(row.colour));
+    const palest = Math.min(...rows.map((row, i) => (row.station === "mash" ? (this.lovibond[i] ?? 0) : Infinity)));
+    this.colours = rows.map((row, i) => row.station === "mash" && (this.lovibond[i] ?? 0) > COLOURING_RATIO * palest);
+  }
+
+  /**
+   * Masses of all rows for an amount of extract in the kettle and a share of it that the mash gives up.
+   *
+   * The colouring rows are scaled so that the colour comes out as wanted, and the pale rows make up the extract.
+   */
+  masses(extractKg: number, mashYield: number, kgLovibond: number): number[] {
+    const plain = this.rows.map((row, i) => this.massOf(row.share, i, extractKg, mashYield));
+    const scale = this.colouringScale(plain, kgLovibond);
+    if (scale === null) return plain;
+    return plain.map((kg, i) => kg * this.factor(i, scale));
+  }
+
+  private massOf(share: number, i: number, extractKg: number, mashYield: number): number {
+    const potential = this.potential[i] ?? 0;
+    if (potential === 0) return 0;
+    return (share * extractKg) / (potential * (this.rows[i]?.station === "mash" ? mashYield : 1));
+  }
+
+  /** Factor on the colouring rows; null where no row can carry the colour. */
+  private colouringScale(plain: readonly number[], kgLovibond: number): number | null {
+    const darkShare = this.shareOf((i) => this.colours[i] === true);
+    const paleShare = this.shareOf((i) => this.isPale(i));
+    if (darkShare === 0 || paleShare === 0) return null;
+    let dark = 0;
+    let pale = 0;
+    let other = 0;
+    plain.forEach((kg, i) => {
+      const colour = kg * (this.lovibond[i] ?? 0);
+      if (this.colours[i] === true) dark += colour;
+      else if (this.isPale(i)) pale += colour;
+      else other += colour;
+    });
+    // Colour with the dark rows at factor d: d·dark + (1 + (1 − d)·darkShare/paleShare)·pale + other.
+    const perFactor = dark - (pale * darkShare) / paleShare;
+    const rest = pale * (1 + darkShare / paleShare) + other;
+    if (perFactor <= 0) return null;
+    const most = Math.min(COLOURING_SPAN.max, 1 + (0.95 * paleShare) / darkShare);
+    return Math.min(most, Math.max(COLOURING_SPAN.min, (kgLovibond - rest) / perFactor));
+  }
+
+  private factor(i: number, scale: number): number {
+    if (this.colours[i] === true) return scale;
+    if (!this.isPale(i)) return 1;
+    const darkShare = this.shareOf((each) => this.colours[each] === true);
+    const paleShare = this.shareOf((each) => this.isPale(each));
+    return 1 + ((1 - scale) * darkShare) / paleShare;
+  }
+
+  private isPale(i: number): boolean {
+    return this.rows[i]?.station === "mash" && this.colours[i] !== true;
+  }
+
+  private shareOf(belongs: (i: number) => boolean): number {
+    return this.rows.reduce((sum, row, i) => (belongs(i) ? sum + row.share : sum), 0);
+  }
+}

@@ -1,0 +1,192 @@
+import { srmFromEbc } from "../units";
+import { celsius, ebc, grams, kilograms, litres, type Litres } from "../units";
+import { coolWort } from "../ledger/cooling";
+import type { Ambient, Equipment } from "../ledger/equipment";
+import { gristSums, type GristSums } from "../ledger/grist-sums";
+import { heatToBoil } from "../ledger/heating";
+import { hopResults } from "../ledger/hop-results";
+import { kettleHeat } from "../ledger/kettle-heat";
+import { densityAt20, leftInKettleL, massBalance, retainedL, waterL, type Masses } from "../ledger/mass-balance";
+import { splitWater } from "../ledger/plan-water";
+import type { Recipe } from "../ledger/recipe";
+import { postBoilLitres } from "../ledger/volumes";
+import { wortTarget, type WortTarget } from "../ledger/wort-target";
+import { GristSplit } from "./grist-split";
+import type { Intention } from "./intention";
+
+const CLOSE = 1e-11;
+const MOST_PASSES = 40;
+
+/** °L·kg/L of one malt colour unit, °L·lb/US gal. */
+const KG_PER_L_PER_MCU = 0.45359237 / 3.785411784;
+
+export type SolvedAmounts =
+  | { readonly ok: true; readonly recipe: Recipe }
+  | { readonly ok: false; readonly reason: "no-grist-reaches-the-strength" };
+
+interface Task {
+  readonly intention: Intention;
+  readonly equipment: Equipment;
+  readonly ambient: Ambient;
+  readonly intoFermenter: Litres;
+  readonly topUp: Litres;
+}
+
+/**
+ * Finds the amounts that give the intention on this equipment, for a volume and a top-up that are given.
+ *
+ * Nothing is scaled. The grist follows from a root in the lauter efficiency, which the grist itself lowers; hops follow
+ * from this kettle's own boil and cooling, and take wort with them, so grist and hops are passed over until they rest.
+ *
+ * @returns A recipe with amounts; or that no grist reaches the strength on this equipment.
+ * @source Mass balance (docs/sources.md#mass-balance)
+ */
+export function solveAmounts(task: Task): SolvedAmounts {
+  const split = new GristSplit(task.intention.fermentables);
+  const heat = kettleHeat(task.equipment, task.ambient);
+  const boiledOffKg = (task.equipment.kettle.boilOff.value * task.intention.boil) / 60;
+  let recipe = firstDraft(task);
+  let heatingKg = 0;
+  let efficiency = 0.85;
+  for (let pass = 0; pass < MOST_PASSES; pass++) {
+    const found = solveGrist(task, split, recipe, boiledOffKg + heatingKg, efficiency);
+    if (found === null) return { ok: false, reason: "no-grist-reaches-the-strength" };
+    efficiency = found.masses.lauterEfficiency;
+    const next = withHops(task, found.recipe, found.masses, heat);
+    const evaporatedKg = heatingEvaporation(task, next, found.masses, found.sums);
+    const settled = isClose(recipe, next) && Math.abs(evaporatedKg - heatingKg) < CLOSE * found.masses.runOffKg;
+    recipe = next;
+    heatingKg = evaporatedKg;
+    if (settled) return { ok: true, recipe: withSalts(task, recipe, found.masses) };
+  }
+  return { ok: false, reason: "no-grist-reaches-the-strength" };
+}
+
+function firstDraft({ intention, intoFermenter, topUp }: Task): Recipe {
+  const { originalExtract: _extract, colour: _colour, ...kept } = intention;
+  return {
+    ...kept,
+    intoFermenter,
+    topUp,
+    fermentables: intention.fermentables.map(({ share: _share, ...row }) => ({ ...row, kg: kilograms(0) })),
+    hops: intention.hops.map(({ ibu: _ibu, gramsPerLitre, ...hop }) => ({
+      ...hop,
+      grams: grams((gramsPerLitre ?? 1) * intoFermenter),
+    })),
+    water: { source: intention.water.source, salts: {} },
+  };
+}
+
+interface Grist {
+  readonly recipe: Recipe;
+  readonly sums: GristSums;
+  readonly masses: Masses;
+}
+
+/** Root of η′(η) − η by secant: η fixes the grist, the grist fixes the efficiency η′ that it lauters with. */
+function solveGrist(task: Task, split: GristSplit, recipe: Recipe, evaporatedKg: number, start: number): Grist | null {
+  const target = wortTarget({
+    intoFermenter: task.intoFermenter,
+    originalPlato: task.intention.originalExtract,
+    topUp: task.topUp,
+    leftL: leftInKettleL(gristSums(recipe, task.equipment), task.equipment),
+  });
+  let eta = start;
+  let previousEta = 0;
+  let previousMiss = 0;
+  for (let pass = 0; pass < MOST_PASSES; pass++) {
+    const grist = gristFor(task, split, recipe, target, evaporatedKg, eta);
+    if (grist === null) return null;
+    const miss = grist.masses.lauterEfficiency - eta;
+    if (Math.abs(miss) < CLOSE) return grist;
+    const slope = previousEta === 0 ? -1 : (miss - previousMiss) / (eta - previousEta);
+    previousEta = eta;
+    previousMiss = miss;
+    // At the answer the slope lies between −1 and 0; outside, no root is near and a damped step looks for one.
+    const step = slope < -0.02 ? -miss / slope : miss;
+    eta = Math.min(1, Math.max(eta / 2, eta + step));
+    if (eta < 0.02) return null;
+  }
+  return null;
+}
+
+function gristFor(
+  task: Task,
+  split: GristSplit,
+  recipe: Recipe,
+  target: WortTarget,
+  evaporatedKg: number,
+  eta: number,
+): Grist | null {
+  const { equipment } = task;
+  const kgs = split.masses(
+    target.postBoilExtractKg,
+    eta * equipment.lauter.conversion.value,
+    colourWanted(task, target),
+  );
+  const tried = { ...recipe, fermentables: recipe.fermentables.map((row, i) => ({ ...row, kg: kilograms(kgs[i] ?? 0) })) };
+  const sums = gristSums(tried, equipment);
+  const runOffKg = target.postBoilKg + evaporatedKg - sums.addedKg;
+  let retainedKg = 1.02 * retainedL(tried, sums, equipment);
+  for (let pass = 0; pass < MOST_PASSES; pass++) {
+    const hotKg = runOffKg + retainedKg - sums.maltWaterKg - sums.dissolvedKg;
+    if (hotKg <= 0) return null;
+    const masses = massBalance({ recipe: tried, equipment, sums, ...splitWater(tried, equipment, sums, hotKg), evaporatedKg });
+    if ("wortLitres" in masses) return null;
+    if (Math.abs(masses.retainedKg - retainedKg) <= 1e-13 * hotKg) return { recipe: tried, sums, masses };
+    retainedKg = masses.retainedKg;
+  }
+  return null;
+}
+
+/** kg·°L that give the wanted colour in the kettle, by the relation of Morey turned round. */
+function colourWanted({ intention, topUp, intoFermenter }: Task, target: WortTarget): number {
+  const plato = (100 * target.postBoilExtractKg) / target.postBoilKg;
+  const litresAt20 = target.postBoilKg / densityAt20(plato);
+  const mcu = (srmFromEbc(ebc(intention.colour)) / 1.4922) ** (1 / 0.6859);
+  return (mcu * KG_PER_L_PER_MCU * litresAt20) / (1 - topUp / intoFermenter);
+}
+
+function withHops(task: Task, recipe: Recipe, masses: Masses, heat: ReturnType<typeof kettleHeat>): Recipe {
+  const { intention, equipment, ambient } = task;
+  const cooling = coolWort({ recipe, equipment, ambient, masses, heat });
+  const results = hopResults({
+    recipe,
+    masses,
+    cooling,
+    boilC: celsius(heat.boilC),
+    postBoilL: postBoilLitres(masses),
+    boiledShare: 1 - task.topUp / task.intoFermenter,
+  });
+  return {
+    ...recipe,
+    hops: recipe.hops.map((hop, i) => {
+      const wanted = intention.hops[i]?.ibu ?? null;
+      const given = results[i]?.ibu ?? 0;
+      return wanted === null || given === 0 ? hop : { ...hop, grams: grams((hop.grams * wanted) / given) };
+    }),
+  };
+}
+
+function heatingEvaporation(task: Task, recipe: Recipe, masses: Masses, sums: GristSums): number {
+  const { equipment, ambient } = task;
+  if (equipment.kettle.lid) return 0;
+  const fromC = recipe.mash.at(-1)?.celsius ?? ambient.tapWater;
+  const heating = heatToBoil({ equipment, ambient, sums, masses, heat: kettleHeat(equipment, ambient) }, fromC);
+  return heating.ok ? heating.evaporatedKg : 0;
+}
+
+function withSalts({ intention }: Task, recipe: Recipe, masses: Masses): Recipe {
+  const hotWaterL = waterL(masses.mashWaterKg + masses.spargeKg);
+  const salts = Object.fromEntries(
+    Object.entries(intention.water.saltsMgPerLitre).map(([salt, dose]) => [salt, grams((dose * hotWaterL) / 1000)]),
+  );
+  return { ...recipe, water: { source: intention.water.source, salts }, topUp: litres(recipe.topUp) };
+}
+
+function isClose(before: Recipe, after: Recipe): boolean {
+  return (
+    after.hops.every((hop, i) => Math.abs(hop.grams - (before.hops[i]?.grams ?? 0)) <= CLOSE * hop.grams) &&
+    after.fermentables.every((row, i) => Math.abs(row.kg - (before.fermentables[i]?.kg ?? 0)) <= CLOSE * row.kg)
+  );
+}

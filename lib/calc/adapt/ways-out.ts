@@ -1,0 +1,182 @@
+import { brew, type Ambient, type Equipment, type Ledger, type Limit, type Recipe } from "../ledger";
+import { findRoot } from "../numerics";
+import { fraction, litres, litresPerKilogram, minutes, type Litres } from "../units";
+import { withMaltExtract } from "./malt-extract";
+import type { Intention, WayOut, WayOutKind } from "./intention";
+import { solveAmounts } from "./solve-amounts";
+
+/** What a change costs against the intention, for the ranking: decided in docs/decisions/ways-out.md. */
+const WEIGHT = {
+  volume: 1,
+  topUp: 0.3,
+  maltExtract: 0.6,
+  thickness: 0.1,
+  secondMash: 0.35,
+  boilHour: 0.2,
+  secondBrew: 0.5,
+} as const;
+
+/** A root a hair inside the limit, so that rounding does not put the answer outside. */
+const INSIDE = 1e-6;
+const LONGEST_BOIL_MIN = 180;
+const MOST_BREWS = 4;
+
+export interface Misfit {
+  readonly intention: Intention;
+  readonly equipment: Equipment;
+  readonly ambient: Ambient;
+  readonly intoFermenter: Litres;
+  readonly reasons: readonly Limit[];
+}
+
+/** The carbonation is a matter of the container, not of the kettle. */
+export const isBroken = (limit: Limit): boolean => !limit.ok && limit.id !== "carbonation";
+
+interface Attempt {
+  readonly recipe: Recipe;
+  readonly ledger: Ledger;
+  /** Worst overrun of any limit, relative; at most 0 when all are kept. */
+  readonly overrun: number;
+}
+
+interface Change {
+  readonly intention?: Intention;
+  readonly intoFermenter?: number;
+  readonly topUp?: number;
+}
+
+/**
+ * Searches the ways out of a brew that does not fit.
+ *
+ * @returns Those that keep every limit, each with its recipe and ledger, the nearest to the intention first.
+ * @source Limits as stated in the equipment profile; weights of the ranking are a decision of this project
+ */
+export function waysOut(misfit: Misfit): WayOut[] {
+  return [
+    lessVolume(misfit),
+    moreVolume(misfit),
+    waterAfterTheBoil(misfit),
+    maltExtract(misfit),
+    thickerMash(misfit),
+    twoMashes(misfit),
+    longerBoil(misfit),
+    splitBatch(misfit),
+  ]
+    .filter((way) => way !== null)
+    .sort((one, other) => one.distance - other.distance);
+}
+
+function attempt(misfit: Misfit, change: Change): Attempt | null {
+  const { equipment, ambient } = misfit;
+  const solved = solveAmounts({
+    intention: change.intention ?? misfit.intention,
+    equipment,
+    ambient,
+    intoFermenter: litres(change.intoFermenter ?? misfit.intoFermenter),
+    topUp: litres(change.topUp ?? 0),
+  });
+  if (!solved.ok) return null;
+  const outcome = brew({ recipe: solved.recipe, equipment, ambient });
+  if (!outcome.ok) return null;
+  return { recipe: solved.recipe, ledger: outcome.ledger, overrun: overrunOf(outcome.ledger.limits) };
+}
+
+function overrunOf(limits: readonly Limit[]): number {
+  let worst = -1;
+  for (const limit of limits) {
+    if (limit.id === "carbonation") continue;
+    const relative = limit.value / limit.bound - 1;
+    worst = Math.max(worst, limit.side === "at most" ? relative : -relative);
+  }
+  return worst;
+}
+
+/** Smallest change that keeps every limit, where more of it always helps; null when even the most does not. */
+function smallest(misfit: Misfit, most: number, change: (amount: number) => Change): { amount: number; found: Attempt } | null {
+  const atMost = attempt(misfit, change(most));
+  if (atMost === null || atMost.overrun > 0) return null;
+  const root = findRoot({
+    f: (amount) => (attempt(misfit, change(amount))?.overrun ?? 1) + INSIDE,
+    low: 0,
+    high: most,
+    tolerance: most * 1e-7,
+  });
+  // A change that reaches a limit only at its very end is that end.
+  const tried = root.ok ? attempt(misfit, change(Math.min(most, root.x * (1 + 1e-6)))) : null;
+  return tried !== null && tried.overrun <= 0
+    ? { amount: root.x, found: tried }
+    : { amount: most, found: atMost };
+}
+
+function way(kind: WayOutKind, figure: number, distance: number, found: Attempt, times = 1): WayOut {
+  return { kind, figure, distance, times, recipe: found.recipe, ledger: found.ledger };
+}
+
+function lessVolume(misfit: Misfit): WayOut | null {
+  const { intoFermenter } = misfit;
+  const cut = smallest(misfit, intoFermenter * 0.85, (less) => ({ intoFermenter: intoFermenter - less }));
+  if (cut === null) return null;
+  return way("less volume", intoFermenter - cut.amount, (WEIGHT.volume * cut.amount) / intoFermenter, cut.found);
+}
+
+function moreVolume(misfit: Misfit): WayOut | null {
+  const { intoFermenter, equipment } = misfit;
+  const room = equipment.fermenter.capacity - equipment.fermenter.headspace - intoFermenter;
+  if (!misfit.reasons.some((limit) => limit.id === "element covered") || room <= 0) return null;
+  const grown = smallest(misfit, room, (more) => ({ intoFermenter: intoFermenter + more }));
+  if (grown === null) return null;
+  return way("more volume", intoFermenter + grown.amount, (WEIGHT.volume * grown.amount) / intoFermenter, grown.found);
+}
+
+function waterAfterTheBoil(misfit: Misfit): WayOut | null {
+  const { intoFermenter } = misfit;
+  const added = smallest(misfit, intoFermenter * 0.5, (topUp) => ({ topUp }));
+  if (added === null) return null;
+  return way("water after the boil", added.amount, (WEIGHT.topUp * added.amount) / intoFermenter, added.found);
+}
+
+function maltExtract(misfit: Misfit): WayOut | null {
+  const replaced = smallest(misfit, 1, (share) => ({ intention: withMaltExtract(misfit.intention, fraction(share)) }));
+  if (replaced === null) return null;
+  return way(
+    "malt extract for part of the grist",
+    replaced.amount,
+    WEIGHT.maltExtract * replaced.amount,
+    replaced.found,
+  );
+}
+
+function thickerMash(misfit: Misfit): WayOut | null {
+  const { intention, equipment } = misfit;
+  const from = intention.thickness;
+  if (from === null || equipment.lauter.method === "none" || from <= equipment.mash.thickest) return null;
+  const thicker = smallest(misfit, from - equipment.mash.thickest, (less) => ({
+    intention: { ...intention, thickness: litresPerKilogram(from - less) },
+  }));
+  if (thicker === null) return null;
+  return way("thicker mash", from - thicker.amount, (WEIGHT.thickness * thicker.amount) / from, thicker.found);
+}
+
+function twoMashes(misfit: Misfit): WayOut | null {
+  const found = attempt(misfit, { intention: { ...misfit.intention, mashes: 2 } });
+  return found !== null && found.overrun <= 0 ? way("two mashes", 2, WEIGHT.secondMash, found) : null;
+}
+
+function longerBoil(misfit: Misfit): WayOut | null {
+  const { intention } = misfit;
+  const room = LONGEST_BOIL_MIN - intention.boil;
+  if (room <= 0) return null;
+  const longer = smallest(misfit, room, (more) => ({ intention: { ...intention, boil: minutes(intention.boil + more) } }));
+  if (longer === null) return null;
+  return way("longer boil", intention.boil + longer.amount, (WEIGHT.boilHour * longer.amount) / 60, longer.found);
+}
+
+function splitBatch(misfit: Misfit): WayOut | null {
+  for (let brews = 2; brews <= MOST_BREWS; brews++) {
+    const found = attempt(misfit, { intoFermenter: misfit.intoFermenter / brews });
+    if (found !== null && found.overrun <= 0) {
+      return way("split batch", brews, WEIGHT.secondBrew * (brews - 1), found, brews);
+    }
+  }
+  return null;
+}

@@ -1,0 +1,2 @@
+export { coolingShrinkage } from "./cooling-shrinkage";
+export { wortVolume } from "./wort-volume";

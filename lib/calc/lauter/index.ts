@@ -1,0 +1,1 @@
+export { runOff, type RunOff, type Sparge } from "./run-off";

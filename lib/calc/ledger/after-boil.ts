@@ -1,0 +1,108 @@
+import { alcoholByVolume, alcoholByWeight, energyPerLitre, realExtract } from "../alcohol";
+import { gaugePressure, primingSugar } from "../carbonation";
+import { cellsToPitch, predictedFinalPlato } from "../fermentation";
+import { wortDensity } from "../gravity";
+import { celsius, degreesPlato, litres } from "../units";
+import type { Equipment } from "./equipment";
+import type { GristSums } from "./grist-sums";
+import type { FermentableResult } from "./ledger";
+import type { Masses } from "./mass-balance";
+import type { Recipe } from "./recipe";
+
+/** Mass that Balling's fermentation turns to CO2 and yeast for each gram of alcohol, and the extract it takes. */
+const CO2_AND_YEAST_PER_ALCOHOL = 0.9565 + 0.11;
+const EXTRACT_PER_ALCOHOL = 2.0665;
+
+/** Apparent over real attenuation, Balling: the alcohol makes the hydrometer read low. */
+const REAL_TO_APPARENT = 0.8192;
+
+/** The beer from pitching to the package; masses kg, volumes L at 20 °C. */
+export interface Beer {
+  readonly originalPlato: number;
+  readonly finalPlato: number;
+  readonly attenuation: number;
+  readonly alcoholByVolume: number;
+  readonly kcalPerLitre: number;
+  readonly cellsBillion: number;
+  readonly beerKg: number;
+  readonly residualKg: number;
+  readonly fermentedKg: number;
+  readonly goneKg: number;
+  readonly leftL: number;
+  readonly leftKg: number;
+  readonly packagedL: number;
+  readonly primingG: number | null;
+  readonly pressureBar: number;
+}
+
+/**
+ * Follows the wort through fermentation into the package.
+ *
+ * The malt extract attenuates by the middle of the yeast's range, sugars by their own fermentability.
+ *
+ * @source Balling (docs/sources.md#balling-1865); attenuation ranges docs/sources.md#trade-practice
+ */
+export function afterBoil(a: {
+  readonly recipe: Recipe;
+  readonly equipment: Equipment;
+  readonly sums: GristSums;
+  readonly masses: Masses;
+  readonly shares: readonly FermentableResult[];
+}): Beer {
+  const { recipe, equipment, sums, masses } = a;
+  const originalPlato = degreesPlato((100 * masses.fermenterExtractKg) / masses.fermenterKg);
+  const finalPlato = degreesPlato(predictedFinalPlato({ originalPlato, parts: attenuationParts(recipe, a.shares) }));
+  const plato = { originalPlato, apparentPlato: finalPlato };
+  const alcoholPercent = alcoholByWeight(plato);
+  const beerKg = (masses.fermenterKg * 100) / (100 + CO2_AND_YEAST_PER_ALCOHOL * alcoholPercent);
+  const fermentedKg = (EXTRACT_PER_ALCOHOL * alcoholPercent * beerKg) / 100;
+  const density = wortDensity({ plato: finalPlato, celsius: celsius(20) });
+  const beerL = beerKg / density;
+  const leftL = Math.min(
+    beerL,
+    equipment.fermenter.left.value + equipment.hopAbsorption.value * sums.dryHopsKg,
+  );
+  const packagedL = beerL - leftL;
+  const { packaging, yeast } = recipe;
+  return {
+    originalPlato,
+    finalPlato,
+    attenuation: 1 - finalPlato / originalPlato,
+    alcoholByVolume: alcoholByVolume(plato),
+    kcalPerLitre: energyPerLitre(plato),
+    cellsBillion: cellsToPitch({
+      litres: litres(masses.fermenterL),
+      plato: originalPlato,
+      millionPerMlPlato: yeast.pitch,
+    }),
+    beerKg,
+    residualKg: (realExtract(plato) * beerKg) / 100,
+    fermentedKg,
+    goneKg: masses.fermenterKg - beerKg,
+    leftL,
+    leftKg: leftL * density,
+    packagedL,
+    primingG:
+      packaging.priming === null
+        ? null
+        : primingSugar({
+            litres: litres(packagedL),
+            targetVolumes: packaging.carbonation,
+            celsius: packaging.warmest,
+            sugar: packaging.priming,
+          }),
+    pressureBar: gaugePressure({ celsius: packaging.warmest, volumes: packaging.carbonation }),
+  };
+}
+
+function attenuationParts(
+  recipe: Recipe,
+  shares: readonly FermentableResult[],
+): readonly { readonly share: number; readonly attenuation: number }[] {
+  const { attenuationLow, attenuationHigh } = recipe.yeast;
+  const ofMalt = (attenuationLow + attenuationHigh) / 2;
+  return recipe.fermentables.map((row, i) => ({
+    share: shares[i]?.share ?? 0,
+    attenuation: row.fermentability === null ? ofMalt : row.fermentability / REAL_TO_APPARENT,
+  }));
+}

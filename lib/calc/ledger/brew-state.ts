@@ -1,0 +1,23 @@
+import type { Beer } from "./after-boil";
+import type { DayPlan } from "./day-plan";
+import type { Ambient, Equipment } from "./equipment";
+import type { GristSums } from "./grist-sums";
+import type { KettleHeat } from "./kettle-heat";
+import type { HopResult } from "./ledger";
+import type { Masses } from "./mass-balance";
+import type { Recipe } from "./recipe";
+
+/** All that the stations need to be written down; `quantitiesOf` and the explanations read it. */
+export interface BrewState {
+  readonly recipe: Recipe;
+  readonly equipment: Equipment;
+  readonly ambient: Ambient;
+  readonly sums: GristSums;
+  readonly masses: Masses;
+  readonly heat: KettleHeat;
+  readonly day: DayPlan;
+  readonly beer: Beer;
+  readonly hops: readonly HopResult[];
+  readonly colourEbc: number;
+  readonly postBoilL: number;
+}

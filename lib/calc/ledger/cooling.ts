@@ -1,0 +1,114 @@
+import { chill, restTemperature, wortHeatCapacity } from "../heat";
+import { celsius, degreesPlato, joulesPerKelvin, kilograms, minutes } from "../units";
+import type { Ambient, Equipment } from "./equipment";
+import { HANDLING } from "./handling";
+import type { KettleHeat } from "./kettle-heat";
+import type { Masses } from "./mass-balance";
+import type { Recipe } from "./recipe";
+
+export type Curve = readonly (readonly [minute: number, celsius: number])[];
+
+/** The way of the hot wort from flame-out to the fermenter. Curves begin at minute 0 of their own stretch. */
+export interface Cooling {
+  readonly toStandMin: number;
+  readonly standC: number;
+  readonly standEndC: number;
+  readonly chillMin: number;
+  readonly endC: number;
+  readonly coolantL: number;
+  /** What the wort lives through on the average; behind a counterflow chiller half of it waits hot. */
+  readonly toStand: Curve;
+  readonly stand: Curve;
+  readonly chill: Curve;
+}
+
+interface CoolingInput {
+  readonly recipe: Recipe;
+  readonly equipment: Equipment;
+  readonly ambient: Ambient;
+  readonly masses: Masses;
+  readonly heat: KettleHeat;
+}
+
+const STAND_PIECES = 4;
+
+/**
+ * Cools the wort: quickly to the stand, through the stand by the kettle's own loss, and down to pitching temperature.
+ *
+ * Where the coolant is too warm to pitch with, the chiller stops a few kelvin above it and the fermenter does the rest.
+ * A counterflow chiller that cools to a stand runs back into the kettle, which mixes it.
+ *
+ * @source Energy balance (docs/sources.md#energy-balance)
+ */
+export function coolWort(a: CoolingInput): Cooling {
+  const { recipe, heat } = a;
+  const standC = recipe.stand === null ? heat.boilC : Math.min(recipe.stand.celsius, heat.boilC);
+  const toStand = runChiller(a, heat.boilC, standC, true);
+  const stand = restCurve(a, standC, recipe.stand?.minutes ?? 0);
+  const standEndC = stand.at(-1)?.[1] ?? standC;
+  const endC = Math.min(standEndC, Math.max(recipe.yeast.celsius, coldest(a) + HANDLING.chillApproachK));
+  const down = runChiller(a, standEndC, endC, false);
+  return {
+    toStandMin: toStand.minutes,
+    standC,
+    standEndC,
+    chillMin: down.minutes,
+    endC,
+    coolantL: toStand.coolantL + down.coolantL,
+    toStand: toStand.curve,
+    stand,
+    chill: down.curve,
+  };
+}
+
+/** Temperature that the chiller works against. */
+function coldest({ equipment, ambient }: CoolingInput): number {
+  return equipment.chiller.kind === "none" ? ambient.air : equipment.chiller.coolant;
+}
+
+function runChiller(
+  a: CoolingInput,
+  fromC: number,
+  toC: number,
+  mixed: boolean,
+): { readonly minutes: number; readonly coolantL: number; readonly curve: Curve } {
+  if (toC >= fromC) return { minutes: 0, coolantL: 0, curve: [[0, fromC]] };
+  const { chiller, kettle } = a.equipment;
+  const kind = mixed && chiller.kind === "counterflow" ? "immersion" : chiller.kind;
+  const chilled = chill({
+    kind,
+    massKg: kilograms(a.masses.postBoilKg),
+    plato: platoOf(a.masses),
+    vesselHeatCapacity: kettle.heatCapacity,
+    conductance: chiller.conductance.value,
+    coolantFlow: chiller.coolantFlow,
+    coolantC: chiller.coolant,
+    lossCoefficient: kettle.lossCoefficient.value,
+    ambientC: a.ambient.air,
+    fromC: celsius(fromC),
+    toC: celsius(toC),
+  });
+  // The end temperature was chosen within the chiller's reach, so there is an answer.
+  if (!chilled.ok) throw new Error(`chiller cannot reach ${toC} °C: it stops at ${chilled.floorC} °C`);
+  return { minutes: chilled.seconds / 60, coolantL: chilled.coolantLitres, curve: chilled.wortCurve };
+}
+
+const platoOf = (masses: Masses): ReturnType<typeof degreesPlato> =>
+  degreesPlato(Math.min(35, (100 * masses.postBoilExtractKg) / masses.postBoilKg));
+
+/** The covered kettle loses heat to the air through the stand. */
+function restCurve(a: CoolingInput, fromC: number, standMinutes: number): Curve {
+  if (standMinutes === 0) return [[0, fromC]];
+  const { kettle } = a.equipment;
+  const specificHeat = wortHeatCapacity({ plato: platoOf(a.masses), celsius: celsius(fromC) });
+  const rest = {
+    fromC: celsius(fromC),
+    ambientC: a.ambient.air,
+    heatCapacity: joulesPerKelvin(a.masses.postBoilKg * specificHeat + kettle.heatCapacity),
+    lossCoefficient: kettle.lossCoefficient.value,
+  };
+  return Array.from({ length: STAND_PIECES + 1 }, (_, i) => {
+    const minute = (standMinutes * i) / STAND_PIECES;
+    return [minute, restTemperature({ ...rest, minutes: minutes(minute) })] as const;
+  });
+}
