@@ -1,0 +1,10 @@
+export { STORAGE_RANGE, alphaAfterStorage } from "./alpha-after-storage";
+export { equivalentBoilMinutes } from "./equivalent-boil-minutes";
+export { ibuFromEquivalentMinutes } from "./ibu-from-equivalent-minutes";
+export { isoFraction } from "./iso-fraction";
+export { ISOMERISATION_RANGE, isomerisationRates } from "./isomerisation-rates";
+export { ragerIbu } from "./rager-ibu";
+export { ragerUtilisation } from "./rager-utilisation";
+export { CURVE_RANGE, type TemperatureCurve } from "./temperature-curve";
+export { tinsethIbu } from "./tinseth-ibu";
+export { TINSETH_RANGE, tinsethUtilisation } from "./tinseth-utilisation";
