@@ -3,7 +3,7 @@ import type { Recipe } from "@/lib/calc/ledger";
 import { celsius, fraction, litres, litresPerKilogram, millionPerMlPlato, minutes, volumesCo2 } from "@/lib/calc/units";
 import { ambientInput } from "./ambient";
 import { equipmentInput } from "./equipment";
-import { measured, revisionNumber } from "./measured";
+import { counted, measured, revisionNumber } from "./measured";
 import { fermentableRow, hopRow, waterTreatment } from "./recipe-rows";
 import { oneOf, optionalText, recordId, written } from "./written";
 
@@ -48,6 +48,7 @@ export const recipeInput: z.ZodType<Recipe> = z
     topUp: measured("Water after the boil", litres, { min: 0, max: 5000 }),
     thickness: measured("Mash thickness", litresPerKilogram, { min: 1.5, max: 12 }).nullable(),
     mash: z.array(mashStep).max(MOST_MASH_STEPS, `A recipe has at most ${String(MOST_MASH_STEPS)} mash steps`),
+    mashes: counted("Number of mashes", { min: 1, max: 2 }),
     boil: measured("Boil", minutes, { min: 0, max: 600 }),
     stand: hopStand.nullable(),
     fermentables: z

@@ -57,6 +57,7 @@ export const sampleRecipe = () => ({
     { celsius: 66, minutes: 60 },
     { celsius: 76, minutes: 10 },
   ],
+  mashes: 1,
   boil: 60,
   stand: { celsius: 80, minutes: 20 },
   fermentables: [
