@@ -8,7 +8,7 @@ export const COOLANT_J_PER_L_K = 0.998 * 4186.8;
 /** Heat of melting of ice, J/kg (docs/sources.md#feistel-wagner-2006); a kilogram melts to a litre. */
 const ICE_J_PER_KG = 333_430;
 
-const CURVE_PIECES = 8;
+const CURVE_PIECES = 12;
 
 /**
  * Cools well-mixed wort: C dT/dt = −G (T − Tc) − U (T − Ta), which is one exponential.

@@ -55,7 +55,7 @@ export function integrateOde(problem: OdeProblem): OdeOutcome {
   const y = Float64Array.from(start);
   slopes(from, y, method.k1);
   let t = from;
-  let h = (to - from) / 100;
+  let h = firstStep(method, y, problem);
   let eventBefore = problem.event?.(t, y) ?? 0;
 
   for (let steps = 0; steps < MAX_STEPS; steps++) {
@@ -89,6 +89,22 @@ function checkProblem({ from, to, start, relative, absolute }: OdeProblem): void
   for (const value of start) requireInRange("start value", value, FINITE);
   requireInRange("relative tolerance", relative, ODE_TOLERANCE_RANGE);
   requireInRange("absolute tolerance", absolute, { unit: "", min: 0, max: 1e300 });
+}
+
+// One hundredth of the time in which the start would double at its own slope; a trifle where it says nothing.
+function firstStep(method: DormandPrince, y: Float64Array, { from, to, relative, absolute }: OdeProblem): number {
+  let size = 0;
+  let slope = 0;
+  for (let i = 0; i < y.length; i++) {
+    const value = Math.abs(y[i] ?? 0);
+    const allowed = absolute + relative * value;
+    if (allowed === 0) continue;
+    size += (value / allowed) ** 2;
+    slope += ((method.k1[i] ?? 0) / allowed) ** 2;
+  }
+  const telling = size > 1e-10 && slope > 1e-10;
+  const length = telling ? 0.01 * Math.sqrt(size / slope) : 1e-6 * Math.abs(to - from);
+  return Math.sign(to - from) * Math.min(length, Math.abs(to - from));
 }
 
 // Root mean square of the errors, each over what is allowed; NaN where a slope was not finite.
