@@ -2,7 +2,7 @@ import type { Ion, Salt } from "@/lib/calc/water";
 
 /**
  * mg/L of an ion from 1 g of salt in 1 L. Stoichiometry with the IUPAC 2021 abridged atomic weights, worked by hand
- * (docs/sources.md#prohaska-2022); the tolerance is that of the last weight.
+ * (docs/sources.md#iupac-2021); the tolerance is that of the last weight.
  */
 export const IONS_FROM_ONE_GRAM: readonly {
   readonly salt: Salt;

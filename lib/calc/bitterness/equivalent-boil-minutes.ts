@@ -20,7 +20,7 @@ const ONE_POINT_K = 0.01;
  * @validRange 0 to 110 °C. The rate was studied at 90 to 130 °C and is carried on below by Arrhenius' law; everything
  *   under 50 °C adds next to nothing.
  * @throws {@link OutOfRangeError} when the curve runs back in time or leaves the valid range.
- * @source Malowicki and Shellhammer 2005, J. Agric. Food Chem. 53:4434 (docs/sources.md#malowicki-2005)
+ * @source Malowicki and Shellhammer 2005, J. Agric. Food Chem. 53:4434 (docs/sources.md#malowicki-shellhammer-2005)
  * @example
  * equivalentBoilMinutes({ curve: [[0, 80], [30, 80]] }); // 4.95
  */

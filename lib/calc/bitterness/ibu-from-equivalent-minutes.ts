@@ -10,7 +10,7 @@ import { tinsethIbu } from "./tinseth-ibu";
  * @returns Bitterness, IBU.
  * @validRange As `tinsethUtilisation`; up to 1000 IBU.
  * @throws {@link OutOfRangeError} when an argument or the bitterness is outside its range.
- * @source Tinseth 1997 (docs/sources.md#tinseth-1997); Malowicki and Shellhammer 2005 (docs/sources.md#malowicki-2005)
+ * @source Tinseth 1997 (docs/sources.md#tinseth-1997); Malowicki and Shellhammer 2005 (docs/sources.md#malowicki-shellhammer-2005)
  * @example
  * ibuFromEquivalentMinutes({ ...addition, equivalentMinutes: equivalentBoilMinutes({ curve }) });
  */

@@ -13,7 +13,7 @@ import { requireCurve, type TemperatureCurve } from "./temperature-curve";
  * @returns Iso-alpha acids over the alpha acids at the start, fraction by moles.
  * @validRange 0 to 110 °C; studied at 90 to 130 °C.
  * @throws {@link OutOfRangeError} when the curve runs back in time or leaves the valid range.
- * @source Malowicki and Shellhammer 2005, J. Agric. Food Chem. 53:4434 (docs/sources.md#malowicki-2005)
+ * @source Malowicki and Shellhammer 2005, J. Agric. Food Chem. 53:4434 (docs/sources.md#malowicki-shellhammer-2005)
  * @example
  * isoFraction({ curve: [[0, 100], [60, 100]] }); // 0.476
  */

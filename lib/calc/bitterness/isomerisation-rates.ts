@@ -18,7 +18,7 @@ export const ZERO_CELSIUS_K = 273.15;
  * @returns Rates per minute: `k1` of isomerisation, `k2` of degradation.
  * @validRange 50 to 130 °C. Studied in buffer of pH 5.2 at 90 to 130 °C; below that it is Arrhenius extrapolation.
  * @throws {@link OutOfRangeError} when `celsius` is outside the valid range.
- * @source Malowicki and Shellhammer 2005, J. Agric. Food Chem. 53:4434 (docs/sources.md#malowicki-2005)
+ * @source Malowicki and Shellhammer 2005, J. Agric. Food Chem. 53:4434 (docs/sources.md#malowicki-shellhammer-2005)
  * @example
  * isomerisationRates(celsius(100)); // { k1: 0.0125, k2: 0.00309 }
  */

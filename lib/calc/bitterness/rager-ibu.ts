@@ -10,7 +10,7 @@ import { TINSETH_RANGE } from "./tinseth-utilisation";
  * @param a - Alpha acids as a fraction of the hops, hops in g, finished wort in L, mean gravity during the boil and
  *   minutes in it.
  * @returns Bitterness, IBU.
- * @validRange SG 1.000 to 1.150 and 0 to 240 min, as for Tinseth's equation; up to 1000 IBU.
+ * @validRange SG 1.000 to 1.160 and 0 to 240 min, as for Tinseth's equation; up to 1000 IBU.
  * @throws {@link OutOfRangeError} when an argument or the bitterness is outside its range.
  * @source Rager 1990, Zymurgy 13(4), as the usual fit of its step table (docs/sources.md#rager-1990)
  * @example

@@ -2,7 +2,7 @@ import { requireInRange } from "../errors";
 import { fraction, type Fraction, type Minutes, type SpecificGravity } from "../units";
 
 export const TINSETH_RANGE = {
-  sg: { unit: "SG", min: 1, max: 1.15 },
+  sg: { unit: "SG", min: 1, max: 1.16 },
   minutes: { unit: "min", min: 0, max: 240 },
 } as const;
 
@@ -10,7 +10,7 @@ export const TINSETH_RANGE = {
  * Gives the share of the alpha acids that a boil brings into the beer as iso-alpha acids (Tinseth).
  *
  * @returns Utilisation, fraction.
- * @validRange SG 1.000 to 1.150 and 0 to 240 min; the published table covers 1.030 to 1.130 and up to 120 min, and the
+ * @validRange SG 1.000 to 1.160 and 0 to 240 min; the published table covers 1.030 to 1.130 and up to 120 min, and the
  *   equation levels off smoothly beyond.
  * @throws {@link OutOfRangeError} when gravity or time is outside the valid range.
  * @source Tinseth 1997, hop utilisation table and equation (docs/sources.md#tinseth-1997)

@@ -9,7 +9,7 @@ import { kilopascals, metres, type Kilopascals, type Metres } from "../units";
  * @returns Pressure of the standard atmosphere, kPa.
  * @validRange −450 to 6000 m.
  * @throws {@link OutOfRangeError} when the altitude is outside the valid range.
- * @source ISO 2533:1975, US Standard Atmosphere 1976 (docs/sources.md#iso-2533)
+ * @source ISO 2533:1975, US Standard Atmosphere 1976 (docs/sources.md#iso-2533-1975)
  * @example
  * airPressure({ altitudeM: metres(1000) }); // 89.87
  */

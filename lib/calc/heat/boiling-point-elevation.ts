@@ -15,7 +15,7 @@ const DISACCHARIDE_G_PER_MOL = 342.3;
  * @returns Elevation, K.
  * @validRange 0 to 35 °P.
  * @throws {@link OutOfRangeError} when `extract` is outside the valid range.
- * @source Ebullioscopic law, constant of water 0.512 K·kg/mol (docs/sources.md#energy-balance)
+ * @source Ebullioscopic law, constant of water 0.512 K·kg/mol (docs/sources.md#crc-handbook)
  * @example
  * boilingPointElevation(degreesPlato(12)); // 0.204
  */

@@ -9,7 +9,7 @@ import { antoineTemperature } from "./antoine";
  *   kelvin hotter.
  * @validRange −450 to 6000 m; below sea level the vapour-pressure fit reaches 1.5 K past its span.
  * @throws {@link OutOfRangeError} when the altitude is outside the valid range.
- * @source ISO 2533:1975 for the pressure (docs/sources.md#iso-2533), Antoine (docs/sources.md#antoine-water)
+ * @source ISO 2533:1975 for the pressure (docs/sources.md#iso-2533-1975), Antoine (docs/sources.md#antoine-water)
  * @example
  * boilingPoint({ altitudeM: metres(1000) }); // 96.7
  */

@@ -11,7 +11,7 @@ export const BICARBONATE_RANGE = { unit: "mg/L", min: 0, max: 10000 } as const;
  * @returns Alkalinity, mg/L as CaCO3; below pH 8.3 bicarbonate is practically all of it.
  * @validRange 0 to 10 000 mg/L.
  * @throws {@link OutOfRangeError} when `bicarbonate` is outside the valid range.
- * @source Prohaska et al. 2022, Pure Appl. Chem. 94:573, atomic weights (docs/sources.md#prohaska-2022)
+ * @source IUPAC 2021, abridged standard atomic weights (docs/sources.md#iupac-2021)
  * @example
  * alkalinityFromBicarbonate(milligramsPerLitre(100)); // 82.02
  */

@@ -11,7 +11,7 @@ export const ALKALINITY_RANGE = { unit: "mg/L CaCO3", min: 0, max: 8000 } as con
  * @returns Bicarbonate, mg/L.
  * @validRange 0 to 8000 mg/L as CaCO3, below pH 8.3.
  * @throws {@link OutOfRangeError} when `alkalinity` is outside the valid range.
- * @source Prohaska et al. 2022, Pure Appl. Chem. 94:573, atomic weights (docs/sources.md#prohaska-2022)
+ * @source IUPAC 2021, abridged standard atomic weights (docs/sources.md#iupac-2021)
  * @example
  * bicarbonateFromAlkalinity(milligramsPerLitre(100)); // 121.93
  */

@@ -10,7 +10,7 @@ export const HARD_WATER_RANGE = { unit: "mg/L", min: 0, max: 1500 } as const;
  * @returns Hardness, mg/L as CaCO3.
  * @validRange 0 to 1500 mg/L of each ion.
  * @throws {@link OutOfRangeError} when an ion is outside the valid range.
- * @source Prohaska et al. 2022, Pure Appl. Chem. 94:573, atomic weights (docs/sources.md#prohaska-2022)
+ * @source IUPAC 2021, abridged standard atomic weights (docs/sources.md#iupac-2021)
  * @example
  * hardness({ calciumMgL: milligramsPerLitre(80), magnesiumMgL: milligramsPerLitre(12) }); // 249.2
  */

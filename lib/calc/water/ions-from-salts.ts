@@ -15,7 +15,7 @@ export const TREATED_WATER_RANGE = { unit: "L", min: 0.001, max: 100000 } as con
  * @returns Concentrations added, mg/L.
  * @validRange More than 0.001 L of water, and at most 10 000 mg/L of each ion.
  * @throws {@link OutOfRangeError} when the volume, a mass or a resulting concentration is outside its range.
- * @source Prohaska et al. 2022, Pure Appl. Chem. 94:573, atomic weights (docs/sources.md#prohaska-2022)
+ * @source IUPAC 2021, abridged standard atomic weights (docs/sources.md#iupac-2021)
  * @example
  * ionsFromSalts({ litres: litres(1), grams: { gypsum: grams(1) } }).calcium; // 232.8
  */

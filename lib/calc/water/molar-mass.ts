@@ -1,4 +1,4 @@
-// IUPAC 2021 abridged standard atomic weights, g/mol (docs/sources.md#prohaska-2022).
+// IUPAC 2021 abridged standard atomic weights, g/mol (docs/sources.md#iupac-2021).
 const H = 1.008;
 const C = 12.011;
 const O = 15.999;

@@ -38,7 +38,7 @@ describe("tinsethUtilisation", () => {
   });
 
   it("refuses a gravity and a time that nobody boils", () => {
-    expect(() => utilisation(1.16, 60)).toThrow("gravity 1.16 SG is outside 1 to 1.15 SG");
+    expect(() => utilisation(1.17, 60)).toThrow("gravity 1.17 SG is outside 1 to 1.16 SG");
     expect(() => utilisation(1.05, 241)).toThrow("boil time 241 min is outside 0 to 240 min");
   });
 });
@@ -90,6 +90,6 @@ describe("ragerIbu", () => {
   });
 
   it("refuses a gravity that nobody boils", () => {
-    expect(() => ragerIbu(addition(30, 0.06, 20, 1.16, 60))).toThrow("gravity 1.16 SG is outside 1 to 1.15 SG");
+    expect(() => ragerIbu(addition(30, 0.06, 20, 1.17, 60))).toThrow("gravity 1.17 SG is outside 1 to 1.16 SG");
   });
 });
