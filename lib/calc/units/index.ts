@@ -4,6 +4,7 @@ export {
   billionCells,
   celsius,
   days,
+  degreesBrix,
   degreesPlato,
   ebc,
   fraction,
@@ -30,6 +31,7 @@ export {
   minutes,
   perMinute,
   percent,
+  pointsPerPoundGallon,
   seconds,
   specificGravity,
   squareMetres,
@@ -42,6 +44,7 @@ export {
   type BillionCells,
   type Celsius,
   type Days,
+  type DegreesBrix,
   type DegreesPlato,
   type Ebc,
   type Fraction,
@@ -68,6 +71,7 @@ export {
   type Minutes,
   type PerMinute,
   type Percent,
+  type PointsPerPoundGallon,
   type Seconds,
   type SpecificGravity,
   type SquareMetres,
@@ -77,3 +81,55 @@ export {
   type Watts,
   type WattsPerKelvin,
 } from "./quantities";
+export { barFromPsi } from "./bar-from-psi";
+export { celsiusFromFahrenheit } from "./celsius-from-fahrenheit";
+export { ebcFromSrm } from "./ebc-from-srm";
+export { fahrenheitFromCelsius } from "./fahrenheit-from-celsius";
+export { feetFromMetres } from "./feet-from-metres";
+export { gramsFromOunces } from "./grams-from-ounces";
+export { gramsPerLitreFromOuncesPerUsGallon } from "./grams-per-litre-from-ounces-per-us-gallon";
+export { kilogramsFromPounds } from "./kilograms-from-pounds";
+export { kilopascalsFromPsi } from "./kilopascals-from-psi";
+export { litresFromUsFluidOunces } from "./litres-from-us-fluid-ounces";
+export { litresFromUsGallons } from "./litres-from-us-gallons";
+export { litresFromUsQuarts } from "./litres-from-us-quarts";
+export { litresPerKilogramFromQuartsPerPound } from "./litres-per-kilogram-from-quarts-per-pound";
+export { litresPerMinuteFromUsGallonsPerMinute } from "./litres-per-minute-from-us-gallons-per-minute";
+export { lovibondFromSrm } from "./lovibond-from-srm";
+export { metresFromFeet } from "./metres-from-feet";
+export { ouncesFromGrams } from "./ounces-from-grams";
+export { ouncesPerUsGallonFromGramsPerLitre } from "./ounces-per-us-gallon-from-grams-per-litre";
+export { poundsFromKilograms } from "./pounds-from-kilograms";
+export { psiFromBar } from "./psi-from-bar";
+export { psiFromKilopascals } from "./psi-from-kilopascals";
+export { quartsPerPoundFromLitresPerKilogram } from "./quarts-per-pound-from-litres-per-kilogram";
+export { srmFromEbc } from "./srm-from-ebc";
+export { srmFromLovibond } from "./srm-from-lovibond";
+export { usFluidOuncesFromLitres } from "./us-fluid-ounces-from-litres";
+export { usGallonsFromLitres } from "./us-gallons-from-litres";
+export { usGallonsPerMinuteFromLitresPerMinute } from "./us-gallons-per-minute-from-litres-per-minute";
+export { usQuartsFromLitres } from "./us-quarts-from-litres";
+export {
+  fahrenheit,
+  feet,
+  ounces,
+  ouncesPerUsGallon,
+  pounds,
+  psi,
+  quartsPerPound,
+  usFluidOunces,
+  usGallons,
+  usGallonsPerMinute,
+  usQuarts,
+  type Fahrenheit,
+  type Feet,
+  type Ounces,
+  type OuncesPerUsGallon,
+  type Pounds,
+  type Psi,
+  type QuartsPerPound,
+  type UsFluidOunces,
+  type UsGallons,
+  type UsGallonsPerMinute,
+  type UsQuarts,
+} from "./us-quantities";

@@ -15,6 +15,12 @@ export const celsius = defineQuantity("temperature", { unit: "°C", min: -30, ma
 export type DegreesPlato = Quantity<"°P">;
 export const degreesPlato = defineQuantity("extract", { unit: "°P", min: 0, max: 100 });
 
+export type DegreesBrix = Quantity<"°Bx">;
+export const degreesBrix = defineQuantity("refractometer reading", { unit: "°Bx", min: 0, max: 95 });
+
+export type PointsPerPoundGallon = Quantity<"pt·US gal/lb">;
+export const pointsPerPoundGallon = defineQuantity("extract", { unit: "pt·US gal/lb", min: 0, max: 50 });
+
 export type SpecificGravity = Quantity<"SG">;
 export const specificGravity = defineQuantity("specific gravity", { unit: "SG", min: 0.98, max: 1.2 });
 

@@ -1,0 +1,11 @@
+export { blendWorts, type WortVolume } from "./blend-worts";
+export { correctHydrometer, HYDROMETER_RANGE } from "./correct-hydrometer";
+export { extractMass } from "./extract-mass";
+export { finalGravityFromBrix, FINAL_BRIX_RANGE } from "./final-gravity-from-brix";
+export { originalPlatoFromBrix, REFRACTOMETER_RANGE } from "./original-plato-from-brix";
+export { platoAfterDilution } from "./plato-after-dilution";
+export { platoToSpecificGravity } from "./plato-to-specific-gravity";
+export { pointsPerPoundGallonFromExtract } from "./points-per-pound-gallon-from-extract";
+export { SPECIFIC_GRAVITY_RANGE, specificGravityToPlato } from "./specific-gravity-to-plato";
+export { WATER_DENSITY_RANGE, waterDensity } from "./water-density";
+export { WORT_RANGE, wortDensity } from "./wort-density";
