@@ -124,14 +124,23 @@ function gristFor(
     eta * equipment.lauter.conversion.value,
     colourWanted(task, target),
   );
-  const tried = { ...recipe, fermentables: recipe.fermentables.map((row, i) => ({ ...row, kg: kilograms(kgs[i] ?? 0) })) };
+  const tried = {
+    ...recipe,
+    fermentables: recipe.fermentables.map((row, i) => ({ ...row, kg: kilograms(kgs[i] ?? 0) })),
+  };
   const sums = gristSums(tried, equipment);
   const runOffKg = target.postBoilKg + evaporatedKg - sums.addedKg;
   let retainedKg = 1.02 * retainedL(tried, sums, equipment);
   for (let pass = 0; pass < MOST_PASSES; pass++) {
     const hotKg = runOffKg + retainedKg - sums.maltWaterKg - sums.dissolvedKg;
     if (hotKg <= 0) return null;
-    const masses = massBalance({ recipe: tried, equipment, sums, ...splitWater(tried, equipment, sums, hotKg), evaporatedKg });
+    const masses = massBalance({
+      recipe: tried,
+      equipment,
+      sums,
+      ...splitWater(tried, equipment, sums, hotKg),
+      evaporatedKg,
+    });
     if ("wortLitres" in masses) return null;
     if (Math.abs(masses.retainedKg - retainedKg) <= 1e-13 * hotKg) return { recipe: tried, sums, masses };
     retainedKg = masses.retainedKg;

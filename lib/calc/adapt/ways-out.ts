@@ -92,7 +92,11 @@ function overrunOf(limits: readonly Limit[]): number {
 }
 
 /** Smallest change that keeps every limit, where more of it always helps; null when even the most does not. */
-function smallest(misfit: Misfit, most: number, change: (amount: number) => Change): { amount: number; found: Attempt } | null {
+function smallest(
+  misfit: Misfit,
+  most: number,
+  change: (amount: number) => Change,
+): { amount: number; found: Attempt } | null {
   const atMost = attempt(misfit, change(most));
   if (atMost === null || atMost.overrun > 0) return null;
   const root = findRoot({
@@ -103,9 +107,7 @@ function smallest(misfit: Misfit, most: number, change: (amount: number) => Chan
   });
   // A change that reaches a limit only at its very end is that end.
   const tried = root.ok ? attempt(misfit, change(Math.min(most, root.x * (1 + 1e-6)))) : null;
-  return tried !== null && tried.overrun <= 0
-    ? { amount: root.x, found: tried }
-    : { amount: most, found: atMost };
+  return tried !== null && tried.overrun <= 0 ? { amount: root.x, found: tried } : { amount: most, found: atMost };
 }
 
 function way(kind: WayOutKind, figure: number, distance: number, found: Attempt, times = 1): WayOut {
@@ -166,7 +168,9 @@ function longerBoil(misfit: Misfit): WayOut | null {
   const { intention } = misfit;
   const room = LONGEST_BOIL_MIN - intention.boil;
   if (room <= 0) return null;
-  const longer = smallest(misfit, room, (more) => ({ intention: { ...intention, boil: minutes(intention.boil + more) } }));
+  const longer = smallest(misfit, room, (more) => ({
+    intention: { ...intention, boil: minutes(intention.boil + more) },
+  }));
   if (longer === null) return null;
   return way("longer boil", intention.boil + longer.amount, (WEIGHT.boilHour * longer.amount) / 60, longer.found);
 }

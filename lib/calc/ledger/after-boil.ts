@@ -58,10 +58,7 @@ export function afterBoil(a: {
   const fermentedKg = (EXTRACT_PER_ALCOHOL * alcoholPercent * beerKg) / 100;
   const density = wortDensity({ plato: finalPlato, celsius: celsius(20) });
   const beerL = beerKg / density;
-  const leftL = Math.min(
-    beerL,
-    equipment.fermenter.left.value + equipment.hopAbsorption.value * sums.dryHopsKg,
-  );
+  const leftL = Math.min(beerL, equipment.fermenter.left.value + equipment.hopAbsorption.value * sums.dryHopsKg);
   const packagedL = beerL - leftL;
   const { packaging, yeast } = recipe;
   return {

@@ -45,11 +45,12 @@ export function balancesOf(sums: GristSums, masses: Masses, beer: Beer): Station
   const beerOut = stream("beer", beer.beerKg, beer.residualKg);
   const leftShare = beer.beerKg > 0 ? beer.leftKg / beer.beerKg : 0;
   return [
-    balance("water", [stream("brewing water", masses.mashWaterKg + masses.spargeKg + masses.topUpKg)], [], [
-      mashWater,
-      spargeWater,
-      topUp,
-    ]),
+    balance(
+      "water",
+      [stream("brewing water", masses.mashWaterKg + masses.spargeKg + masses.topUpKg)],
+      [],
+      [mashWater, spargeWater, topUp],
+    ),
     balance("mash", [mashWater, stream("grist", sums.gristKg, sums.potentialKg)], [], [mashWort, grain]),
     balance(
       "lauter",

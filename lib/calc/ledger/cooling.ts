@@ -42,18 +42,17 @@ const STAND_PIECES = 4;
  */
 export function coolWort(a: CoolingInput): Cooling {
   const { recipe, heat } = a;
-  const standC = recipe.stand === null ? heat.boilC : Math.min(recipe.stand.celsius, heat.boilC);
-  const toStand = runChiller(a, heat.boilC, standC, true);
-  const stand = restCurve(a, standC, recipe.stand?.minutes ?? 0);
-  const standEndC = stand.at(-1)?.[1] ?? standC;
-  const endC = Math.min(standEndC, Math.max(recipe.yeast.celsius, coldest(a) + HANDLING.chillApproachK));
-  const down = runChiller(a, standEndC, endC, false);
+  const wanted = recipe.stand === null ? heat.boilC : Math.min(recipe.stand.celsius, heat.boilC);
+  const toStand = runChiller(a, heat.boilC, wanted, true);
+  const stand = restCurve(a, toStand.endC, recipe.stand?.minutes ?? 0);
+  const standEndC = stand.at(-1)?.[1] ?? toStand.endC;
+  const down = runChiller(a, standEndC, Math.max(recipe.yeast.celsius, coldest(a) + HANDLING.chillApproachK), false);
   return {
     toStandMin: toStand.minutes,
-    standC,
+    standC: toStand.endC,
     standEndC,
     chillMin: down.minutes,
-    endC,
+    endC: down.endC,
     coolantL: toStand.coolantL + down.coolantL,
     toStand: toStand.curve,
     stand,
@@ -66,17 +65,30 @@ function coldest({ equipment, ambient }: CoolingInput): number {
   return equipment.chiller.kind === "none" ? ambient.air : equipment.chiller.coolant;
 }
 
-function runChiller(
-  a: CoolingInput,
-  fromC: number,
-  toC: number,
-  mixed: boolean,
-): { readonly minutes: number; readonly coolantL: number; readonly curve: Curve } {
-  if (toC >= fromC) return { minutes: 0, coolantL: 0, curve: [[0, fromC]] };
+interface Run {
+  readonly minutes: number;
+  readonly endC: number;
+  readonly coolantL: number;
+  readonly curve: Curve;
+}
+
+const standingStill = (atC: number): Run => ({ minutes: 0, endC: atC, coolantL: 0, curve: [[0, atC]] });
+
+function runChiller(a: CoolingInput, fromC: number, toC: number, mixed: boolean): Run {
+  if (toC >= fromC) return standingStill(fromC);
+  const chilled = chillTo(a, fromC, toC, mixed);
+  if (chilled.ok) {
+    return { minutes: chilled.seconds / 60, endC: toC, coolantL: chilled.coolantLitres, curve: chilled.wortCurve };
+  }
+  // A weak chiller beside a warm room settles higher than its coolant; it is stopped as far above that.
+  const reachableC = chilled.floorC + HANDLING.chillApproachK;
+  return reachableC >= fromC || reachableC <= toC ? standingStill(fromC) : runChiller(a, fromC, reachableC, mixed);
+}
+
+function chillTo(a: CoolingInput, fromC: number, toC: number, mixed: boolean): ReturnType<typeof chill> {
   const { chiller, kettle } = a.equipment;
-  const kind = mixed && chiller.kind === "counterflow" ? "immersion" : chiller.kind;
-  const chilled = chill({
-    kind,
+  return chill({
+    kind: mixed && chiller.kind === "counterflow" ? "immersion" : chiller.kind,
     massKg: kilograms(a.masses.postBoilKg),
     plato: platoOf(a.masses),
     vesselHeatCapacity: kettle.heatCapacity,
@@ -88,9 +100,6 @@ function runChiller(
     fromC: celsius(fromC),
     toC: celsius(toC),
   });
-  // The end temperature was chosen within the chiller's reach, so there is an answer.
-  if (!chilled.ok) throw new Error(`chiller cannot reach ${toC} °C: it stops at ${chilled.floorC} °C`);
-  return { minutes: chilled.seconds / 60, coolantL: chilled.coolantLitres, curve: chilled.wortCurve };
 }
 
 const platoOf = (masses: Masses): ReturnType<typeof degreesPlato> =>

@@ -1,3 +1,4 @@
+import { WATER_HEAT_CAPACITY } from "../heat";
 import { GRAIN_DISPLACEMENT } from "../mash";
 import type { Ambient, Equipment } from "./equipment";
 import type { GristSums } from "./grist-sums";
@@ -70,7 +71,7 @@ export function planDay(a: {
   addCooling(clock, a, cooling);
 
   const stalled = heatings.some((heating) => !heating.ok);
-  const spargeKWh = (masses.spargeKg * 4.186 * Math.max(0, HANDLING.spargeC - ambient.tapWater)) / 3600;
+  const spargeKWh = (masses.spargeKg * WATER_HEAT_CAPACITY * Math.max(0, HANDLING.spargeC - ambient.tapWater)) / 3.6e6;
   return {
     phases: clock.phases,
     waters,

@@ -1,6 +1,6 @@
-import { equivalentBoilMinutes, isomerisationRates, tinsethUtilisation } from "../bitterness";
+import { equivalentBoilMinutes, ibuFromEquivalentMinutes, isomerisationRates, tinsethUtilisation } from "../bitterness";
 import { platoToSpecificGravity } from "../gravity";
-import { celsius, degreesPlato, minutes, specificGravity } from "../units";
+import { celsius, degreesPlato, litres, minutes, specificGravity } from "../units";
 import type { Cooling, Curve } from "./cooling";
 import type { HopResult } from "./ledger";
 import type { Masses } from "./mass-balance";
@@ -38,9 +38,19 @@ export function hopResults(a: {
       hop.use === "boil"
         ? Math.min(hop.minutes, recipe.boil) * boilRate + afterFlameOut
         : standPart(hop, recipe, cooling.stand, standMinutes, afterFlameOut) + chillMinutes;
-    const utilisation = tinsethUtilisation({ sg, minutes: minutes(equivalentMinutes) });
-    const ibu = (utilisation * hop.alpha * hop.grams * 1000 * a.boiledShare) / a.postBoilL;
-    return { ibu, equivalentMinutes, utilisation };
+    const counted = minutes(equivalentMinutes);
+    const boiledIbu = ibuFromEquivalentMinutes({
+      alphaFraction: hop.alpha,
+      grams: hop.grams,
+      litres: litres(a.postBoilL),
+      sg,
+      equivalentMinutes: counted,
+    });
+    return {
+      ibu: boiledIbu * a.boiledShare,
+      equivalentMinutes,
+      utilisation: tinsethUtilisation({ sg, minutes: counted }),
+    };
   });
 }
 

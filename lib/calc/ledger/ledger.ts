@@ -71,6 +71,7 @@ export type LimitId =
   | "heater reaches the boil"
   | "heater holds the boil"
   | "mash steps"
+  | "chilling"
   | "fermenter"
   | "carbonation";
 

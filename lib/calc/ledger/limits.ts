@@ -14,6 +14,9 @@ import { runOffLitres } from "./volumes";
 /** Rounding must not turn a brew away that fits to the millilitre. */
 const SLACK = 1e-9;
 
+/** Warmer wort harms yeast and some fermenters. Common practice, no source. */
+const WARMEST_INTO_FERMENTER_C = 35;
+
 /** Volume of one mash, grain included, at its warmest rest. */
 export function mashLitres(recipe: Recipe, masses: Masses, sums: GristSums): number {
   const warmest = recipe.mash.reduce((most, step) => Math.max(most, step.celsius), 20);
@@ -52,12 +55,14 @@ export function limitsOf(a: {
       atLeast("mash steps", waterL(day.waters.strikeKg) / sums.gristKg, mash.thickest, "thickness");
     }
   }
-  const covering = mash.kind === "tun" ? masses.runOffKg : Math.min(masses.mashWaterKg / recipe.mashes, masses.runOffKg);
+  const covering =
+    mash.kind === "tun" ? masses.runOffKg : Math.min(masses.mashWaterKg / recipe.mashes, masses.runOffKg);
   atLeast("element covered", waterL(covering), kettle.minimum, "volume");
   atMost("boil volume", runOffLitres(masses, heat.boilC), kettle.capacity - kettle.headspace, "volume");
   const { boilHeating } = day;
   atLeast("heater reaches the boil", boilHeating.ok ? heat.boilC : boilHeating.ceilingC, heat.boilC, "temperature");
   atLeast("heater holds the boil", heat.heatW, heat.boilHeatW, "power");
+  atMost("chilling", day.cooling.endC, WARMEST_INTO_FERMENTER_C, "temperature");
   atMost("fermenter", masses.fermenterL, fermenter.capacity - fermenter.headspace, "volume");
   atMost("carbonation", recipe.packaging.carbonation, recipe.packaging.rated, "carbonation");
   return limits;

@@ -1,12 +1,10 @@
-import { strikeTemperature } from "../heat";
+import { MALT_HEAT_CAPACITY, strikeTemperature, WATER_HEAT_CAPACITY } from "../heat";
 import { celsius, joulesPerKelvin, kilograms } from "../units";
 import type { Ambient, Equipment } from "./equipment";
 import type { MashStep } from "./recipe";
 
-/** Specific heat of malt over that of water at 6 % moisture: Brewing Room Book 1984/85. */
-export const MALT_TO_WATER_HEAT = 0.41;
-
-const WATER_J_PER_KG_K = 4186;
+/** Specific heat of malt over that of water. */
+export const MALT_TO_WATER_HEAT = MALT_HEAT_CAPACITY / WATER_HEAT_CAPACITY;
 
 export interface MashWaters {
   /** Water the grain is stirred into, kg. */
@@ -40,7 +38,7 @@ export function mashWaters(a: {
   const infusionsKg = new Array<number>(steps.length).fill(0);
   let waterKg = a.mashWaterKg;
   if (!equipment.mash.heated) {
-    const otherKg = MALT_TO_WATER_HEAT * gristKg + coldVessel(equipment) / WATER_J_PER_KG_K;
+    const otherKg = MALT_TO_WATER_HEAT * gristKg + coldVessel(equipment) / WATER_HEAT_CAPACITY;
     for (let i = steps.length - 1; i > 0; i--) {
       const to = steps[i]?.celsius ?? 0;
       const from = steps[i - 1]?.celsius ?? 0;

@@ -44,9 +44,7 @@ export const waterL = (kg: number): number => kg / WATER_20;
 /** Wort volume that the kettle keeps: trub, hops, chiller and hoses, L at 20 °C. */
 export function leftInKettleL(sums: GristSums, equipment: Equipment): number {
   return (
-    equipment.kettle.trub.value +
-    equipment.kettle.transfer.value +
-    equipment.hopAbsorption.value * sums.kettleHopsKg
+    equipment.kettle.trub.value + equipment.kettle.transfer.value + equipment.hopAbsorption.value * sums.kettleHopsKg
   );
 }
 

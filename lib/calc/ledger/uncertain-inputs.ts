@@ -28,7 +28,8 @@ export function uncertainInputs(recipe: Recipe, equipment: Equipment): Uncertain
     if (of.sd <= 0) return;
     const up = Math.min(most, of.value + of.sd);
     const down = Math.max(0, of.value - of.sd);
-    if (up > down) found.push({ up: { equipment: set(up) }, down: { equipment: set(down) }, scale: (2 * of.sd) / (up - down) });
+    if (up > down)
+      found.push({ up: { equipment: set(up) }, down: { equipment: set(down) }, scale: (2 * of.sd) / (up - down) });
   };
   kettleFigures(equipment, figure);
   lauterFigures(equipment, figure);

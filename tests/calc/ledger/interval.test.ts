@@ -1,0 +1,116 @@
+import { describe, expect, it } from "vitest";
+import { brewWithWater, intervals, type Equipment, type Figure, type QuantityId } from "@/lib/calc/ledger";
+import { kilograms } from "@/lib/calc/units";
+import { brewed, brewInput, exactly, valueOf } from "../../support/brewed";
+import { garageKettle, paleAle } from "../../support/brewing-fixtures";
+
+/** Repeatable normal deviates (Box–Muller over a linear congruential generator). */
+function normalDeviates(seed: number): () => number {
+  let state = seed;
+  const uniform = (): number => {
+    state = (state * 1664525 + 1013904223) % 4294967296;
+    return (state + 0.5) / 4294967296;
+  };
+  return () => Math.sqrt(-2 * Math.log(uniform())) * Math.cos(2 * Math.PI * uniform());
+}
+
+const WATCHED: readonly QuantityId[] = [
+  "kettle.preBoilGravity",
+  "kettle.heatingTime",
+  "fermenter.volume",
+  "fermenter.originalExtract",
+  "lauter.efficiency",
+  "stand.chillTime",
+];
+
+function sampledKettle(normal: () => number): Equipment {
+  const move = <Q extends number>(figure: Figure<Q>): Figure<Q> => ({
+    ...figure,
+    value: Math.max(0, figure.value + figure.sd * normal()) as Q,
+  });
+  const { kettle, lauter, chiller, fermenter } = garageKettle;
+  return {
+    ...garageKettle,
+    kettle: {
+      ...kettle,
+      heatShare: move(kettle.heatShare),
+      lossCoefficient: move(kettle.lossCoefficient),
+      boilOff: move(kettle.boilOff),
+      trub: move(kettle.trub),
+      transfer: move(kettle.transfer),
+    },
+    lauter: {
+      ...lauter,
+      absorption: move(lauter.absorption),
+      bypass: move(lauter.bypass),
+      conversion: move(lauter.conversion),
+    },
+    hopAbsorption: move(garageKettle.hopAbsorption),
+    chiller: { ...chiller, conductance: move(chiller.conductance) },
+    fermenter: { ...fermenter, left: move(fermenter.left) },
+  };
+}
+
+describe("intervals", () => {
+  it("hold about 80 % of brews on kettles drawn from the stated uncertainties (second method: sampling)", () => {
+    // Sugar only in the fermentable rows keeps the raw materials exact, so that only the kettle's figures are sampled.
+    const recipe = {
+      ...paleAle,
+      fermentables: paleAle.fermentables.map((row) => ({ ...row, kind: "sugar" as const })),
+    };
+    const input = brewInput({ recipe });
+    const found = intervals(input);
+    const planned = brewed({ recipe });
+    const water = {
+      mashWaterKg: kilograms(valueOf(planned, "water.mash") * 0.998204),
+      spargeKg: kilograms(valueOf(planned, "water.sparge") * 0.998204),
+    };
+    const normal = normalDeviates(20261125);
+    const inside = new Map<QuantityId, number>();
+    const draws = 1500;
+    for (let i = 0; i < draws; i++) {
+      const outcome = brewWithWater({ ...input, ...water, equipment: sampledKettle(normal) });
+      if (!outcome.ok) throw new Error(outcome.reason);
+      for (const id of WATCHED) {
+        const value = outcome.ledger.quantities[id];
+        const interval = found[id];
+        if (value === null || interval === undefined) throw new Error(`${id} has no interval`);
+        if (value >= interval.low80 && value <= interval.high80) inside.set(id, (inside.get(id) ?? 0) + 1);
+      }
+    }
+    for (const id of WATCHED) {
+      const share = (inside.get(id) ?? 0) / draws;
+      // Binomial sd at 1500 draws is 1 %; curvature of the ledger may take a little more.
+      expect(share, id).toBeGreaterThan(0.76);
+      expect(share, id).toBeLessThan(0.84);
+    }
+  });
+
+  it("are wider for a kettle that is less well known", () => {
+    const width = (sd: number): number => {
+      const found = intervals(brewInput({ kettle: { boilOff: { ...garageKettle.kettle.boilOff, sd } } }))[
+        "fermenter.originalExtract"
+      ];
+      return found === undefined ? 0 : found.high80 - found.low80;
+    };
+    expect(width(1)).toBeGreaterThan(width(0.3));
+    expect(width(0.3)).toBeGreaterThan(width(0));
+  });
+
+  it("lie around the value and leave out what is weighed or set", () => {
+    const found = intervals(brewInput());
+    const ledger = brewed();
+    for (const [id, interval] of Object.entries(found)) {
+      const value = valueOf(ledger, id as QuantityId);
+      expect(interval.low80, id).toBeLessThan(value);
+      expect(interval.high80, id).toBeGreaterThan(value);
+    }
+    expect(found["water.mash"]).toBeUndefined();
+    expect(found["mash.grist"]).toBeUndefined();
+  });
+
+  it("shrink to nothing but the raw materials when every figure is exact", () => {
+    const exact = brewInput({ kettle: { boilOff: exactly(garageKettle.kettle.boilOff.value) } });
+    expect(intervals(exact)["kettle.evaporated"]).toBeUndefined();
+  });
+});
