@@ -1,0 +1,105 @@
+import "server-only";
+import { PrismaPg } from "@prisma/adapter-pg";
+import { Pool } from "pg";
+import { Prisma, PrismaClient } from "../../prisma/generated/client";
+import { environment } from "./environment";
+
+type DirectoryModel =
+  | "appUser"
+  | "authAccount"
+  | "authSession"
+  | "oneTimeToken"
+  | "rateLimit"
+  | "space"
+  | "membership"
+  | "invite"
+  | "auditLog";
+
+type RawQuery = "$queryRaw" | "$executeRaw";
+type Models = Exclude<keyof Prisma.TransactionClient, `$${string}` | symbol>;
+
+/** The directory within a transaction. */
+export type DirectoryTransaction = Pick<Prisma.TransactionClient, DirectoryModel | RawQuery>;
+
+/** People, sessions, spaces and memberships: what no space owns. */
+export interface Directory extends DirectoryTransaction {
+  readonly $transaction: <R>(work: (tx: DirectoryTransaction) => Promise<R>) => Promise<R>;
+  readonly $disconnect: () => Promise<void>;
+}
+
+/** The content of one space, within a transaction. */
+export type SpaceTransaction = Pick<Prisma.TransactionClient, Exclude<Models, DirectoryModel> | RawQuery>;
+
+/**
+ * Every connection works as gyle_app, which can neither change a table nor see past row-level security, whoever the
+ * address signs in as. Statements and transactions that take too long are ended by the database.
+ */
+const CONNECTION_SETTINGS = [
+  "-c role=gyle_app",
+  "-c statement_timeout=5000",
+  "-c lock_timeout=3000",
+  "-c idle_in_transaction_session_timeout=10000",
+].join(" ");
+
+const MOST_CONNECTIONS = 10;
+const TRANSACTION_LIMITS = { maxWait: 5000, timeout: 10_000 } as const;
+
+function openPool(): Pool {
+  // Options in the address would replace ours, and with them the role.
+  const address = new URL(environment.databaseUrl);
+  const own = address.searchParams.get("options") ?? "";
+  address.searchParams.delete("options");
+  const pool = new Pool({
+    connectionString: address.href,
+    options: `${own} ${CONNECTION_SETTINGS}`.trim(),
+    max: MOST_CONNECTIONS,
+    connectionTimeoutMillis: 5000,
+    application_name: "gylebook",
+  });
+  // A broken idle connection is replaced at the next query; without a listener it would end the process.
+  pool.on("error", () => undefined);
+  return pool;
+}
+
+function createClient(): PrismaClient {
+  return new PrismaClient({
+    // The pool is made at the first query, because a build loads this file without a database.
+    adapter: {
+      provider: "postgres",
+      adapterName: "@prisma/adapter-pg",
+      connect: () => new PrismaPg(openPool(), { disposeExternalPool: true }).connect(),
+    },
+    transactionOptions: TRANSACTION_LIMITS,
+  });
+}
+
+// A development server loads this file again after each change; the connections stay, on the global object.
+const kept = globalThis as typeof globalThis & { gylebookPrisma?: PrismaClient };
+const prisma = (kept.gylebookPrisma ??= createClient());
+
+export const directory: Directory = prisma;
+
+/**
+ * Runs one unit of work on the content of a space, for a person whose membership has been proven. The space is told to
+ * the database first, and it shows and takes only rows of that space until the transaction ends.
+ */
+export function inSpace<R>(spaceId: string, userId: string, work: (tx: SpaceTransaction) => Promise<R>): Promise<R> {
+  return prisma.$transaction(async (tx) => {
+    await tx.$queryRaw`
+      SELECT set_config('role', 'gyle_app', true),
+             set_config('app.space_id', ${spaceId}, true),
+             set_config('app.user_id', ${userId}, true)`;
+    return work(tx);
+  });
+}
+
+/** A value that is JSON once it is written down, for a JSON column. */
+export function toJson(value: unknown): Prisma.InputJsonValue {
+  // Written and read again, so that what TypeScript cannot know of an interface is true of the result.
+  return JSON.parse(JSON.stringify(value)) as Prisma.InputJsonValue;
+}
+
+/** Whether a write was refused because its key, or another unique value, is there already. */
+export function isUniqueViolation(error: unknown): boolean {
+  return error instanceof Prisma.PrismaClientKnownRequestError && error.code === "P2002";
+}
