@@ -1,37 +1,18 @@
 import { z } from "zod";
 import type { Equipment, Figure } from "@/lib/calc/ledger";
-import {
-  celsius,
-  fraction,
-  joulesPerKelvin,
-  kilograms,
-  kilogramsPerHour,
-  litres,
-  litresPerKilogram,
-  litresPerMinute,
-  metres,
-  squareMetres,
-  volts,
-  watts,
-  wattsPerKelvin,
-  type Quantity,
-  type QuantityMaker,
-} from "@/lib/calc/units";
-import { counted, measured, ranged, revisionNumber } from "./measured";
+import type { Quantity } from "@/lib/calc/units";
+import { EQUIPMENT_FIELDS } from "./equipment-fields";
+import type { MeasuredField } from "./field";
+import { counted, measuredBy, ranged, revisionNumber } from "./measured";
 import { oneOf, recordId, written } from "./written";
 
-type Bounds = { readonly min: number; readonly max: number };
-
 /** A figure with its uncertainty, which cannot be wider than the range itself. */
-function figure<U extends string>(
-  label: string,
-  make: QuantityMaker<U>,
-  bounds: Bounds,
-): z.ZodType<Figure<Quantity<U>>> {
+function figure<U extends string>(field: MeasuredField<U>): z.ZodType<Figure<Quantity<U>>> {
+  const { label, make, min, max } = field;
   const { unit } = make.range;
   return z.strictObject({
-    value: measured(label, make, bounds),
-    sd: ranged(`${label}, uncertainty`, { min: 0, max: bounds.max - bounds.min, unit }),
+    value: measuredBy(field),
+    sd: ranged(`${label}, uncertainty`, { min: 0, max: max - min, unit }),
     from: oneOf(`${label}, origin`, ["typical", "stated", "measured", "learned"]),
     count: counted(`${label}, number of trials`, { min: 0, max: 100000 }),
   });
@@ -41,20 +22,20 @@ const yesOrNo = (label: string): z.ZodType<boolean> => z.boolean({ error: `${lab
 
 const kettle = z
   .strictObject({
-    capacity: measured("Kettle volume", litres, { min: 0.5, max: 2000 }),
-    headspace: measured("Kettle headspace", litres, { min: 0, max: 1000 }),
-    minimum: measured("Least volume over the element", litres, { min: 0, max: 1000 }),
-    openArea: measured("Open surface of the kettle", squareMetres, { min: 0.001, max: 10 }),
+    capacity: measuredBy(EQUIPMENT_FIELDS["kettle.capacity"]),
+    headspace: measuredBy(EQUIPMENT_FIELDS["kettle.headspace"]),
+    minimum: measuredBy(EQUIPMENT_FIELDS["kettle.minimum"]),
+    openArea: measuredBy(EQUIPMENT_FIELDS["kettle.openArea"]),
     lid: yesOrNo("Lid while heating"),
-    heatCapacity: measured("Heat capacity of the kettle", joulesPerKelvin, { min: 0, max: 5e6 }),
-    ratedPower: measured("Rated power", watts, { min: 50, max: 200000 }),
-    ratedVoltage: measured("Rated voltage", volts, { min: 12, max: 1000 }),
-    supplyVoltage: measured("Supply voltage", volts, { min: 12, max: 1000 }),
-    heatShare: figure("Share of the power that reaches the liquid", fraction, { min: 0.05, max: 1 }),
-    lossCoefficient: figure("Heat loss of the kettle", wattsPerKelvin, { min: 0, max: 5000 }),
-    boilOff: figure("Boil-off", kilogramsPerHour, { min: 0, max: 1000 }),
-    trub: figure("Wort left with the trub", litres, { min: 0, max: 500 }),
-    transfer: figure("Wort left in chiller and hoses", litres, { min: 0, max: 200 }),
+    heatCapacity: measuredBy(EQUIPMENT_FIELDS["kettle.heatCapacity"]),
+    ratedPower: measuredBy(EQUIPMENT_FIELDS["kettle.ratedPower"]),
+    ratedVoltage: measuredBy(EQUIPMENT_FIELDS["kettle.ratedVoltage"]),
+    supplyVoltage: measuredBy(EQUIPMENT_FIELDS["kettle.supplyVoltage"]),
+    heatShare: figure(EQUIPMENT_FIELDS["kettle.heatShare"]),
+    lossCoefficient: figure(EQUIPMENT_FIELDS["kettle.lossCoefficient"]),
+    boilOff: figure(EQUIPMENT_FIELDS["kettle.boilOff"]),
+    trub: figure(EQUIPMENT_FIELDS["kettle.trub"]),
+    transfer: figure(EQUIPMENT_FIELDS["kettle.transfer"]),
   })
   .refine((k) => k.headspace < k.capacity, {
     path: ["headspace"],
@@ -75,36 +56,36 @@ const kettle = z
 
 const mashVessel = z.strictObject({
   kind: oneOf("Mash vessel", ["basket", "bag", "tun"]),
-  capacity: measured("Mash vessel volume", litres, { min: 0.5, max: 2000 }),
-  grainLimit: measured("Largest grist of the basket", kilograms, { min: 0.1, max: 1000 }).nullable(),
+  capacity: measuredBy(EQUIPMENT_FIELDS["mash.capacity"]),
+  grainLimit: measuredBy(EQUIPMENT_FIELDS["mash.grainLimit"]).nullable(),
   falseBottom: yesOrNo("False bottom"),
   heated: yesOrNo("Heated mash"),
-  heatCapacity: measured("Heat capacity of the mash vessel", joulesPerKelvin, { min: 0, max: 5e6 }),
-  lossCoefficient: measured("Heat loss of the mash vessel", wattsPerKelvin, { min: 0, max: 5000 }),
-  thickest: measured("Thickest mash", litresPerKilogram, { min: 1.5, max: 6 }),
+  heatCapacity: measuredBy(EQUIPMENT_FIELDS["mash.heatCapacity"]),
+  lossCoefficient: measuredBy(EQUIPMENT_FIELDS["mash.lossCoefficient"]),
+  thickest: measuredBy(EQUIPMENT_FIELDS["mash.thickest"]),
 });
 
 const lauter = z.strictObject({
   method: oneOf("Sparge", ["none", "batch", "continuous", "pour-over"]),
-  absorption: figure("Wort held by the grain", litresPerKilogram, { min: 0.1, max: 3 }),
-  deadSpace: figure("Dead space under the grain", litres, { min: 0, max: 200 }),
-  bypass: figure("Sparge water that runs past the grain", fraction, { min: 0, max: 0.9 }),
-  conversion: figure("Conversion", fraction, { min: 0.3, max: 1 }),
-  spargeHeater: measured("Power of the sparge-water heater", watts, { min: 50, max: 100000 }).nullable(),
+  absorption: figure(EQUIPMENT_FIELDS["lauter.absorption"]),
+  deadSpace: figure(EQUIPMENT_FIELDS["lauter.deadSpace"]),
+  bypass: figure(EQUIPMENT_FIELDS["lauter.bypass"]),
+  conversion: figure(EQUIPMENT_FIELDS["lauter.conversion"]),
+  spargeHeater: measuredBy(EQUIPMENT_FIELDS["lauter.spargeHeater"]).nullable(),
 });
 
 const chiller = z.strictObject({
   kind: oneOf("Chiller", ["immersion", "counterflow", "ice bath", "none"]),
-  conductance: figure("Heat transfer of the chiller", wattsPerKelvin, { min: 0, max: 20000 }),
-  coolantFlow: measured("Coolant flow", litresPerMinute, { min: 0, max: 500 }),
-  coolant: measured("Coolant temperature", celsius, { min: -20, max: 40 }),
+  conductance: figure(EQUIPMENT_FIELDS["chiller.conductance"]),
+  coolantFlow: measuredBy(EQUIPMENT_FIELDS["chiller.coolantFlow"]),
+  coolant: measuredBy(EQUIPMENT_FIELDS["chiller.coolant"]),
 });
 
 const fermenter = z
   .strictObject({
-    capacity: measured("Fermenter volume", litres, { min: 0.5, max: 5000 }),
-    headspace: measured("Fermenter headspace", litres, { min: 0, max: 2000 }),
-    left: figure("Beer left with the yeast", litres, { min: 0, max: 500 }),
+    capacity: measuredBy(EQUIPMENT_FIELDS["fermenter.capacity"]),
+    headspace: measuredBy(EQUIPMENT_FIELDS["fermenter.headspace"]),
+    left: figure(EQUIPMENT_FIELDS["fermenter.left"]),
   })
   .refine((f) => f.headspace < f.capacity, {
     path: ["headspace"],
@@ -118,11 +99,11 @@ export const equipmentInput: z.ZodType<Equipment> = z
     kettle,
     mash: mashVessel,
     lauter,
-    hopAbsorption: figure("Wort held by the hops", litresPerKilogram, { min: 0, max: 20 }),
+    hopAbsorption: figure(EQUIPMENT_FIELDS.hopAbsorption),
     chiller,
     fermenter,
-    usualBatch: measured("Usual batch", litres, { min: 0.3, max: 2000 }),
-    altitude: measured("Altitude", metres),
+    usualBatch: measuredBy(EQUIPMENT_FIELDS.usualBatch),
+    altitude: measuredBy(EQUIPMENT_FIELDS.altitude),
   })
   .refine((e) => e.usualBatch <= e.fermenter.capacity, {
     path: ["usualBatch"],

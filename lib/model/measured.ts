@@ -1,5 +1,6 @@
 import { z } from "zod";
 import type { Quantity, QuantityMaker } from "@/lib/calc/units";
+import type { MeasuredField } from "./field";
 
 interface Bounds {
   readonly min: number;
@@ -24,6 +25,11 @@ export function measured<U extends string>(
     context.addIssue({ code: "custom", message: number.refusal });
     return z.NEVER;
   });
+}
+
+/** The same for a field of a form. */
+export function measuredBy<U extends string>({ label, make, min, max }: MeasuredField<U>): z.ZodType<Quantity<U>> {
+  return measured(label, make, { min, max });
 }
 
 /** A number field that is no quantity of the library: an uncertainty, a count. */

@@ -1,9 +1,10 @@
 import { z } from "zod";
 import type { Recipe } from "@/lib/calc/ledger";
-import { celsius, fraction, litres, litresPerKilogram, millionPerMlPlato, minutes, volumesCo2 } from "@/lib/calc/units";
 import { ambientInput } from "./ambient";
 import { equipmentInput } from "./equipment";
-import { counted, measured, revisionNumber } from "./measured";
+import { counted, measuredBy, revisionNumber } from "./measured";
+import { recipeConflicts } from "./recipe-conflicts";
+import { MASH_STEP_FIELDS, PACKAGING_FIELDS, RECIPE_FIELDS, STAND_FIELDS, YEAST_FIELDS } from "./recipe-fields";
 import { fermentableRow, hopRow, waterTreatment } from "./recipe-rows";
 import { oneOf, optionalText, recordId, written } from "./written";
 
@@ -11,45 +12,40 @@ const MOST_ROWS = 40;
 const MOST_MASH_STEPS = 12;
 
 const mashStep = z.strictObject({
-  celsius: measured("Mash temperature", celsius, { min: 10, max: 100 }),
-  minutes: measured("Length of the rest", minutes, { min: 0, max: 1440 }),
+  celsius: measuredBy(MASH_STEP_FIELDS.celsius),
+  minutes: measuredBy(MASH_STEP_FIELDS.minutes),
 });
 
 const hopStand = z.strictObject({
-  celsius: measured("Stand temperature", celsius, { min: 30, max: 100 }),
-  minutes: measured("Length of the stand", minutes, { min: 0, max: 240 }),
+  celsius: measuredBy(STAND_FIELDS.celsius),
+  minutes: measuredBy(STAND_FIELDS.minutes),
 });
 
-const yeast = z
-  .strictObject({
-    name: written("Name of the yeast", 80),
-    attenuationLow: measured("Attenuation, low", fraction, { min: 0.3, max: 1 }),
-    attenuationHigh: measured("Attenuation, high", fraction, { min: 0.3, max: 1 }),
-    pitch: measured("Pitch rate", millionPerMlPlato, { min: 0.01, max: 5 }),
-    celsius: measured("Fermentation temperature", celsius, { min: 0, max: 45 }),
-  })
-  .refine((y) => y.attenuationLow <= y.attenuationHigh, {
-    path: ["attenuationLow"],
-    message: "Attenuation, low is above attenuation, high",
-  });
+const yeast = z.strictObject({
+  name: written("Name of the yeast", 80),
+  attenuationLow: measuredBy(YEAST_FIELDS.attenuationLow),
+  attenuationHigh: measuredBy(YEAST_FIELDS.attenuationHigh),
+  pitch: measuredBy(YEAST_FIELDS.pitch),
+  celsius: measuredBy(YEAST_FIELDS.celsius),
+});
 
 const packaging = z.strictObject({
   container: oneOf("Container", ["bottle", "keg"]),
-  carbonation: measured("Carbonation", volumesCo2, { min: 0, max: 6 }),
+  carbonation: measuredBy(PACKAGING_FIELDS.carbonation),
   priming: oneOf("Priming sugar", ["sucrose", "dextroseMonohydrate", "dextroseAnhydrous"]).nullable(),
-  warmest: measured("Warmest temperature since fermentation", celsius, { min: -2, max: 45 }),
-  rated: measured("Carbonation that the container is made for", volumesCo2, { min: 1, max: 10 }),
+  warmest: measuredBy(PACKAGING_FIELDS.warmest),
+  rated: measuredBy(PACKAGING_FIELDS.rated),
 });
 
 /** A recipe as it is brewed: its rows, its mash, its boil and what is wanted of the beer. */
 export const recipeInput: z.ZodType<Recipe> = z
   .strictObject({
-    intoFermenter: measured("Volume into the fermenter", litres, { min: 0.3, max: 5000 }),
-    topUp: measured("Water after the boil", litres, { min: 0, max: 5000 }),
-    thickness: measured("Mash thickness", litresPerKilogram, { min: 1.5, max: 12 }).nullable(),
+    intoFermenter: measuredBy(RECIPE_FIELDS.intoFermenter),
+    topUp: measuredBy(RECIPE_FIELDS.topUp),
+    thickness: measuredBy(RECIPE_FIELDS.thickness).nullable(),
     mash: z.array(mashStep).max(MOST_MASH_STEPS, `A recipe has at most ${String(MOST_MASH_STEPS)} mash steps`),
     mashes: counted("Number of mashes", { min: 1, max: 2 }),
-    boil: measured("Boil", minutes, { min: 0, max: 600 }),
+    boil: measuredBy(RECIPE_FIELDS.boil),
     stand: hopStand.nullable(),
     fermentables: z
       .array(fermentableRow, { error: "A recipe needs a list of fermentables" })
@@ -60,31 +56,11 @@ export const recipeInput: z.ZodType<Recipe> = z
     yeast,
     packaging,
   })
-  .superRefine(sayWhatDoesNotFit);
-
-/** Rules between fields; each message stands at the field that somebody would change. */
-function sayWhatDoesNotFit(recipe: Recipe, context: z.core.$RefinementCtx<Recipe>): void {
-  const refuse = (path: (string | number)[], message: string): void => {
-    context.addIssue({ code: "custom", path, message });
-  };
-  if (recipe.topUp >= recipe.intoFermenter) {
-    refuse(["topUp"], `Water after the boil ${recipe.topUp} L is not less than the ${recipe.intoFermenter} L wanted`);
-  }
-  if (recipe.mash.length === 0 && recipe.fermentables.some((row) => row.station === "mash")) {
-    refuse(["mash"], "A recipe with grain in the mash needs a mash step");
-  }
-  recipe.hops.forEach((hop, index) => {
-    const where = ["hops", index, "minutes"];
-    if (hop.use === "boil" && hop.minutes > recipe.boil) {
-      refuse(where, `${hop.name} goes in ${hop.minutes} min before the end of a boil of ${recipe.boil} min`);
-    }
-    if (hop.use !== "stand") return;
-    if (recipe.stand === null) refuse(["hops", index, "use"], `${hop.name} is for a hop stand, and there is none`);
-    else if (hop.minutes > recipe.stand.minutes) {
-      refuse(where, `${hop.name} stands for ${hop.minutes} min in a stand of ${recipe.stand.minutes} min`);
+  .superRefine((recipe, context) => {
+    for (const { path, message } of recipeConflicts(recipe)) {
+      context.addIssue({ code: "custom", path: [...path], message });
     }
   });
-}
 
 const MOST_ENTERED = 800;
 

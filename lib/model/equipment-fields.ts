@@ -1,0 +1,57 @@
+import {
+  celsius,
+  fraction,
+  joulesPerKelvin,
+  kilograms,
+  kilogramsPerHour,
+  litres,
+  litresPerKilogram,
+  litresPerMinute,
+  metres,
+  squareMetres,
+  volts,
+  watts,
+  wattsPerKelvin,
+} from "@/lib/calc/units";
+import { measuredField } from "./field";
+
+/** Every number of an equipment profile, by its path. The schema and the form take name and range from here. */
+export const EQUIPMENT_FIELDS = {
+  "kettle.capacity": measuredField("Kettle volume", "volume", litres, { min: 0.5, max: 2000 }),
+  "kettle.headspace": measuredField("Kettle headspace", "volume", litres, { min: 0, max: 1000 }),
+  "kettle.minimum": measuredField("Least volume over the element", "volume", litres, { min: 0, max: 1000 }),
+  "kettle.openArea": measuredField("Open surface of the kettle", null, squareMetres, { min: 0.001, max: 10 }),
+  "kettle.heatCapacity": measuredField("Heat capacity of the kettle", null, joulesPerKelvin, { min: 0, max: 5e6 }),
+  "kettle.ratedPower": measuredField("Rated power", "power", watts, { min: 50, max: 200000 }),
+  "kettle.ratedVoltage": measuredField("Rated voltage", null, volts, { min: 12, max: 1000 }),
+  "kettle.supplyVoltage": measuredField("Supply voltage", null, volts, { min: 12, max: 1000 }),
+  "kettle.heatShare": measuredField("Share of the power that reaches the liquid", "fraction", fraction, {
+    min: 0.05,
+    max: 1,
+  }),
+  "kettle.lossCoefficient": measuredField("Heat loss of the kettle", null, wattsPerKelvin, { min: 0, max: 5000 }),
+  "kettle.boilOff": measuredField("Boil-off", null, kilogramsPerHour, { min: 0, max: 1000 }),
+  "kettle.trub": measuredField("Wort left with the trub", "volume", litres, { min: 0, max: 500 }),
+  "kettle.transfer": measuredField("Wort left in chiller and hoses", "volume", litres, { min: 0, max: 200 }),
+  "mash.capacity": measuredField("Mash vessel volume", "volume", litres, { min: 0.5, max: 2000 }),
+  "mash.grainLimit": measuredField("Largest grist of the basket", "mass", kilograms, { min: 0.1, max: 1000 }),
+  "mash.heatCapacity": measuredField("Heat capacity of the mash vessel", null, joulesPerKelvin, { min: 0, max: 5e6 }),
+  "mash.lossCoefficient": measuredField("Heat loss of the mash vessel", null, wattsPerKelvin, { min: 0, max: 5000 }),
+  "mash.thickest": measuredField("Thickest mash", "thickness", litresPerKilogram, { min: 1.5, max: 6 }),
+  "lauter.absorption": measuredField("Wort held by the grain", null, litresPerKilogram, { min: 0.1, max: 3 }),
+  "lauter.deadSpace": measuredField("Dead space under the grain", "volume", litres, { min: 0, max: 200 }),
+  "lauter.bypass": measuredField("Sparge water that runs past the grain", "fraction", fraction, { min: 0, max: 0.9 }),
+  "lauter.conversion": measuredField("Conversion", "fraction", fraction, { min: 0.3, max: 1 }),
+  "lauter.spargeHeater": measuredField("Power of the sparge-water heater", "power", watts, { min: 50, max: 100000 }),
+  hopAbsorption: measuredField("Wort held by the hops", null, litresPerKilogram, { min: 0, max: 20 }),
+  "chiller.conductance": measuredField("Heat transfer of the chiller", null, wattsPerKelvin, { min: 0, max: 20000 }),
+  "chiller.coolantFlow": measuredField("Coolant flow", null, litresPerMinute, { min: 0, max: 500 }),
+  "chiller.coolant": measuredField("Coolant temperature", "temperature", celsius, { min: -20, max: 40 }),
+  "fermenter.capacity": measuredField("Fermenter volume", "volume", litres, { min: 0.5, max: 5000 }),
+  "fermenter.headspace": measuredField("Fermenter headspace", "volume", litres, { min: 0, max: 2000 }),
+  "fermenter.left": measuredField("Beer left with the yeast", "volume", litres, { min: 0, max: 500 }),
+  usualBatch: measuredField("Usual batch", "volume", litres, { min: 0.3, max: 2000 }),
+  altitude: measuredField("Altitude", null, metres),
+} as const;
+
+export type EquipmentField = keyof typeof EQUIPMENT_FIELDS;
