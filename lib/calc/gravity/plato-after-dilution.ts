@@ -13,7 +13,7 @@ import { blendWorts } from "./blend-worts";
  * @throws {@link OutOfRangeError} when an amount is outside its range or there is neither wort nor water.
  * @source Mass balance (docs/sources.md#mass-balance)
  * @example
- * platoAfterDilution({ litres: litres(20), plato: degreesPlato(15), waterLitres: litres(4) }); // 12.6
+ * platoAfterDilution({ litres: litres(20), plato: degreesPlato(15), waterLitres: litres(4) }); // 12.62
  */
 export function platoAfterDilution(a: {
   readonly litres: Litres;

@@ -7,7 +7,7 @@ import { psi, type Psi } from "./us-quantities";
  * Converts kilopascals to pounds on the square inch, both absolute.
  *
  * @param pressure - Absolute pressure, kPa.
- * @returns Gauge pressure, psi.
+ * @returns Absolute pressure, psi.
  * @validRange The ranges of both units.
  * @throws {@link OutOfRangeError} when either side is outside the range of its unit.
  * @source Exact definition, NIST SP 811 (docs/sources.md#nist-sp-811)
