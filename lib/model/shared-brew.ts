@@ -11,13 +11,15 @@ export const newSharedBrew = z.strictObject({
 });
 export type NewSharedBrew = z.output<typeof newSharedBrew>;
 
+export const SHARED_BREW_STATES = ["planned", "open", "closed", "cancelled"] as const;
+
 /** One recipe brewed by many. */
 export interface SharedBrewSummary {
   readonly id: string;
   readonly title: string;
   readonly recipeId: string;
   readonly recipeRev: number;
-  readonly state: "planned" | "open" | "closed" | "cancelled";
+  readonly state: (typeof SHARED_BREW_STATES)[number];
   readonly plannedAt: Date | null;
 }
 

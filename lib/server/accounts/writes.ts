@@ -1,0 +1,41 @@
+import "server-only";
+import type { PasswordChange } from "@/lib/model/credentials";
+import type { Preferences } from "@/lib/model/preferences";
+import { AppError } from "../app-error";
+import { writeAudit } from "../audit";
+import { directory } from "../db";
+import { hashPassword, passwordMatches } from "../password";
+import type { Viewer } from "../session";
+import { takeTurn } from "../throttle";
+
+export async function savePreferences(viewer: Viewer, preferences: Preferences): Promise<void> {
+  await directory.appUser.update({ where: { id: viewer.userId }, data: { preferences: { ...preferences } } });
+}
+
+/** Ends every session of the account, this one too: the next request on any device finds nobody signed in. */
+export async function signOutEverywhere(viewer: Viewer): Promise<void> {
+  await directory.$transaction(async (tx) => {
+    await tx.authSession.deleteMany({ where: { userId: viewer.userId } });
+    await writeAudit(tx, { action: "sign-out everywhere", outcome: "ok", actor: viewer.userId });
+  });
+}
+
+/** Changes the password and ends every session, because whoever knew the old one may have opened one. */
+export async function changePassword(viewer: Viewer, { current, replacement }: PasswordChange): Promise<void> {
+  if (!(await takeTurn(`password:${viewer.userId}`, { burst: 10, intervalS: 30 }))) {
+    throw new AppError("FORBIDDEN", "Too many attempts. Wait half a minute and try again.");
+  }
+  const { passwordHash } = await directory.appUser.findUniqueOrThrow({
+    where: { id: viewer.userId },
+    select: { passwordHash: true },
+  });
+  if (!(await passwordMatches(passwordHash, current))) {
+    throw new AppError("INVALID", "The present password is not right.");
+  }
+  const nextHash = await hashPassword(replacement);
+  await directory.$transaction(async (tx) => {
+    await tx.appUser.update({ where: { id: viewer.userId }, data: { passwordHash: nextHash } });
+    await tx.authSession.deleteMany({ where: { userId: viewer.userId } });
+    await writeAudit(tx, { action: "password", outcome: "ok", actor: viewer.userId });
+  });
+}

@@ -1,0 +1,37 @@
+import "server-only";
+import { z } from "zod";
+import { fieldErrors } from "@/lib/model/field-errors";
+import { AppError, type AppErrorCode } from "./app-error";
+import { environment } from "./environment";
+import { isSameOrigin, originOf } from "./same-origin";
+
+const STATUS: Readonly<Record<AppErrorCode, number>> = {
+  UNAUTHENTICATED: 401,
+  FORBIDDEN: 403,
+  NOT_FOUND: 404,
+  CONFLICT: 409,
+  INVALID: 400,
+};
+
+type Handler<R extends Request, C> = (request: R, context: C) => Promise<Response>;
+
+/** Makes a route handler: refuses changing requests from elsewhere and turns errors into their status. */
+export function apiRoute<R extends Request, C>(handler: Handler<R, C>): Handler<R, C> {
+  return async (request, context) => {
+    const changes = request.method !== "GET" && request.method !== "HEAD";
+    if (changes && !isSameOrigin(originOf(request.headers), environment.appOrigin)) {
+      return refusal(403, "This request did not come from a page of this service.");
+    }
+    try {
+      return await handler(request, context);
+    } catch (error) {
+      if (error instanceof AppError) return refusal(STATUS[error.code], error.message);
+      if (error instanceof z.ZodError) return Response.json({ fieldErrors: fieldErrors(error) }, { status: 400 });
+      throw error;
+    }
+  };
+}
+
+function refusal(status: number, message: string): Response {
+  return Response.json({ message }, { status, headers: { "Cache-Control": "no-store" } });
+}

@@ -1,0 +1,108 @@
+import "server-only";
+import { randomUUID } from "node:crypto";
+import type { Equipment } from "@/lib/calc/ledger";
+import type { NewBrew } from "@/lib/model/brew-input";
+import { equipmentInput } from "@/lib/model/equipment";
+import { AppError } from "../app-error";
+import { CALC_VERSION } from "../calc-version";
+import { inSpace, isUniqueViolation, toJson, type SpaceTransaction } from "../db";
+import { mayChangeEquipment } from "../equipment/may-change";
+import { requireAbility } from "../permissions";
+import type { Member } from "../session";
+import { planDay } from "./plan-day";
+
+/**
+ * Plans a brew of one revision on one kettle; the owner of the kettle brews it. The ledger and the run sheet are
+ * computed here from the recipe as it was adapted: figures from a browser are not taken.
+ */
+export async function planBrew(member: Member, input: NewBrew): Promise<{ readonly id: string }> {
+  requireAbility(member, "brew");
+  try {
+    return await inSpace(member.spaceId, member.userId, (tx) => insertBrew(tx, member, input));
+  } catch (error) {
+    if (!isUniqueViolation(error)) throw error;
+    throw new AppError("CONFLICT", "This kettle has a sheet in this shared brew already.", {
+      cause: error,
+    });
+  }
+}
+
+async function insertBrew(tx: SpaceTransaction, member: Member, input: NewBrew): Promise<{ readonly id: string }> {
+  const { recipeId, rev, sharedBrewId, recipe, ambient } = input;
+  const { spaceId } = member;
+  const revision = await tx.recipeRevision.findUnique({
+    where: { spaceId_recipeId_rev: { spaceId, recipeId, rev } },
+    select: { recipe: { select: { title: true, rootId: true } } },
+  });
+  if (revision === null) throw new AppError("NOT_FOUND", "There is no such recipe here.");
+  const kettle = await requireKettle(tx, member, input.equipmentId);
+  if (sharedBrewId !== null) await requireOpenSharedBrew(tx, spaceId, input, sharedBrewId);
+
+  const { equipment } = kettle;
+  const { steps, predicted } = planDay({ recipe, equipment, ambient });
+  const id = randomUUID();
+  await tx.brew.create({
+    data: {
+      spaceId,
+      id,
+      title: revision.recipe.title,
+      sharedBrewId,
+      recipeId,
+      recipeRev: rev,
+      recipeRoot: revision.recipe.rootId,
+      brewerUserId: kettle.ownerUserId,
+      targetVolumeL: recipe.intoFermenter,
+      equipmentSnapshot: toJson(equipment),
+      equipmentId: input.equipmentId,
+      equipmentRev: kettle.rev,
+      recipe: toJson(recipe),
+      ambient: toJson(ambient),
+      runSheet: toJson(steps),
+      predicted: toJson(predicted),
+      calcVersion: CALC_VERSION,
+    },
+  });
+  return { id };
+}
+
+interface OwnedKettle {
+  readonly ownerUserId: string;
+  readonly rev: number;
+  readonly equipment: Equipment;
+}
+
+async function requireKettle(tx: SpaceTransaction, member: Member, id: string): Promise<OwnedKettle> {
+  const { spaceId } = member;
+  const head = await tx.equipment.findUnique({
+    where: { spaceId_id: { spaceId, id } },
+    select: { ownerUserId: true, headRev: true },
+  });
+  if (head === null) throw new AppError("NOT_FOUND", "There is no such equipment here.");
+  if (!mayChangeEquipment(member, head.ownerUserId)) {
+    throw new AppError("FORBIDDEN", "Only the owner of this kettle or an organiser plans a brew on it.");
+  }
+  const { figures } = await tx.equipmentRevision.findUniqueOrThrow({
+    where: { spaceId_equipmentId_rev: { spaceId, equipmentId: id, rev: head.headRev } },
+    select: { figures: true },
+  });
+  return { ownerUserId: head.ownerUserId, rev: head.headRev, equipment: equipmentInput.parse(figures) };
+}
+
+async function requireOpenSharedBrew(
+  tx: SpaceTransaction,
+  spaceId: string,
+  { recipeId, rev }: NewBrew,
+  id: string,
+): Promise<void> {
+  const shared = await tx.sharedBrew.findUnique({
+    where: { spaceId_id: { spaceId, id } },
+    select: { recipeId: true, recipeRev: true, state: true },
+  });
+  if (shared === null) throw new AppError("NOT_FOUND", "There is no such shared brew here.");
+  if (shared.recipeId !== recipeId || shared.recipeRev !== rev) {
+    throw new AppError("INVALID", "The shared brew is of another recipe or revision.");
+  }
+  if (shared.state === "closed" || shared.state === "cancelled") {
+    throw new AppError("CONFLICT", `The shared brew is ${shared.state}.`);
+  }
+}

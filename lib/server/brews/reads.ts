@@ -1,0 +1,27 @@
+import "server-only";
+import type { Brew, BrewSummary } from "@/lib/model/brew";
+import { displayNames } from "../accounts/names";
+import { inSpace } from "../db";
+import type { Member } from "../session";
+import { BREW_COLUMNS, peopleOf, SUMMARY_COLUMNS, toBrew, toSummary } from "./from-row";
+
+/** The batches of the space: those not begun first, then the latest begun. */
+export async function listBrews({ spaceId, userId }: Member): Promise<readonly BrewSummary[]> {
+  const rows = await inSpace(spaceId, userId, (tx) =>
+    tx.brew.findMany({
+      where: { spaceId },
+      select: SUMMARY_COLUMNS,
+      orderBy: [{ startedAt: { sort: "desc", nulls: "first" } }, { id: "asc" }],
+    }),
+  );
+  const nameOf = await displayNames(rows.map((row) => row.brewerUserId));
+  return rows.map((row) => toSummary(row, nameOf));
+}
+
+export async function findBrew(member: Member, id: string): Promise<Brew | null> {
+  const { spaceId, userId } = member;
+  const row = await inSpace(spaceId, userId, (tx) =>
+    tx.brew.findUnique({ where: { spaceId_id: { spaceId, id } }, select: BREW_COLUMNS }),
+  );
+  return row === null ? null : toBrew(member, row, await displayNames(peopleOf([row])));
+}

@@ -1,0 +1,93 @@
+import "server-only";
+import { randomUUID } from "node:crypto";
+import type { NewRecipe, NewRevision } from "@/lib/model/recipe-content";
+import type { SaveOutcome } from "@/lib/model/save-outcome";
+import { AppError } from "../app-error";
+import { CALC_VERSION } from "../calc-version";
+import { contentHash, sameBytes } from "../content-hash";
+import { inSpace, toJson } from "../db";
+import { requireAbility } from "../permissions";
+import { LostRace, unlessStale } from "../save-race";
+import type { Member } from "../session";
+
+export async function createRecipe(
+  member: Member,
+  { title, content, message }: NewRecipe,
+): Promise<{ readonly id: string }> {
+  requireAbility(member, "write recipes");
+  const { spaceId, userId } = member;
+  const id = randomUUID();
+  await inSpace(spaceId, userId, async (tx) => {
+    await tx.recipe.create({ data: { spaceId, id, title, headRev: 1, rootId: id, createdBy: userId } });
+    await tx.recipeRevision.create({
+      data: {
+        spaceId,
+        recipeId: id,
+        rev: 1,
+        content: toJson(content),
+        contentHash: contentHash(content),
+        calcVersion: CALC_VERSION,
+        authorId: userId,
+        message,
+      },
+    });
+  });
+  return { id };
+}
+
+/** Adds a revision to a recipe, if `baseRev` is still the newest one. */
+export function saveRevision(member: Member, revision: NewRevision): Promise<SaveOutcome> {
+  requireAbility(member, "write recipes");
+  return unlessStale(
+    () => insertRevision(member, revision),
+    () => presentHead(member, revision.id),
+  );
+}
+
+function insertRevision(
+  { spaceId, userId }: Member,
+  { id, baseRev, title, content, message }: NewRevision,
+): Promise<SaveOutcome> {
+  return inSpace(spaceId, userId, async (tx): Promise<SaveOutcome> => {
+    const recipe = await tx.recipe.findUnique({
+      where: { spaceId_id: { spaceId, id }, archivedAt: null },
+      select: { title: true, headRev: true },
+    });
+    if (recipe === null) throw new AppError("NOT_FOUND", "There is no such recipe here.");
+    if (recipe.headRev !== baseRev) return { ok: false, reason: "stale", headRev: recipe.headRev };
+    const base = await tx.recipeRevision.findUniqueOrThrow({
+      where: { spaceId_recipeId_rev: { spaceId, recipeId: id, rev: baseRev } },
+      select: { contentHash: true },
+    });
+    const hash = contentHash(content);
+    if (recipe.title === title && sameBytes(base.contentHash, hash)) return { ok: false, reason: "unchanged" };
+
+    const rev = baseRev + 1;
+    await tx.recipeRevision.create({
+      data: {
+        spaceId,
+        recipeId: id,
+        rev,
+        parentRev: baseRev,
+        content: toJson(content),
+        contentHash: hash,
+        calcVersion: CALC_VERSION,
+        authorId: userId,
+        message,
+      },
+    });
+    const { count } = await tx.recipe.updateMany({
+      where: { spaceId, id, headRev: baseRev },
+      data: { headRev: rev, title },
+    });
+    if (count !== 1) throw new LostRace();
+    return { ok: true, rev };
+  });
+}
+
+async function presentHead({ spaceId, userId }: Member, id: string): Promise<number> {
+  const recipe = await inSpace(spaceId, userId, (tx) =>
+    tx.recipe.findUniqueOrThrow({ where: { spaceId_id: { spaceId, id } }, select: { headRev: true } }),
+  );
+  return recipe.headRev;
+}

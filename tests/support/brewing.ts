@@ -1,0 +1,34 @@
+import { ambientInput } from "@/lib/model/ambient";
+import { newBrew } from "@/lib/model/brew-input";
+import { equipmentInput } from "@/lib/model/equipment";
+import { newRecipe } from "@/lib/model/recipe-content";
+import { planBrew } from "@/lib/server/brews/plan";
+import { createEquipment } from "@/lib/server/equipment/writes";
+import { createRecipe } from "@/lib/server/recipes/writes";
+import type { Member } from "@/lib/server/session";
+import { createSharedBrew } from "@/lib/server/shared-brews/writes";
+import { sampleAmbient, sampleContent, sampleEquipment, sampleRecipe } from "./sample-recipe";
+
+export const parsedRecipe = (title = "Test ale") => newRecipe.parse({ title, content: sampleContent(), message: "" });
+export const parsedEquipment = () => ({ equipment: equipmentInput.parse(sampleEquipment()) });
+
+export interface Brewing {
+  readonly recipeId: string;
+  readonly equipmentId: string;
+  readonly sharedBrewId: string;
+  readonly brewId: string;
+}
+
+/** A recipe, a kettle of `brewer`, a shared brew and the brewer's sheet in it. */
+export async function newBrewing(organiser: Member, brewer: Member): Promise<Brewing> {
+  const { id: recipeId } = await createRecipe(organiser, parsedRecipe());
+  const { id: equipmentId } = await createEquipment(brewer, parsedEquipment());
+  const shared = { recipeId, rev: 1, title: "Spring brew", plannedAt: new Date("2026-03-14") };
+  const { id: sharedBrewId } = await createSharedBrew(organiser, shared);
+  const { id: brewId } = await planBrew(brewer, brewOf({ recipeId, equipmentId, sharedBrewId }));
+  return { recipeId, equipmentId, sharedBrewId, brewId };
+}
+
+export function brewOf(ids: { recipeId: string; equipmentId: string; sharedBrewId: string | null }) {
+  return newBrew.parse({ ...ids, rev: 1, recipe: sampleRecipe(), ambient: ambientInput.parse(sampleAmbient()) });
+}
