@@ -99,7 +99,8 @@ function attenuationParts(
   const { attenuationLow, attenuationHigh } = recipe.yeast;
   const ofMalt = (attenuationLow + attenuationHigh) / 2;
   return recipe.fermentables.map((row, i) => ({
-    share: shares[i]?.share ?? 0,
+    // Rounding may leave a single row a hair above the whole.
+    share: Math.min(1, shares[i]?.share ?? 0),
     attenuation: row.fermentability === null ? ofMalt : row.fermentability / REAL_TO_APPARENT,
   }));
 }

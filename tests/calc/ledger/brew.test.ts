@@ -149,7 +149,7 @@ describe("brew", () => {
   });
 
   it("refuses worts past 35 °P instead of extrapolating", () => {
-    const syrup = { ...malt("Syrup", 30, 1, 0, 0), kind: "sugar" as const, station: "kettle" as const };
+    const syrup = { ...malt("Syrup", 8, 1, 0, 0), kind: "sugar" as const, station: "kettle" as const };
     const outcome = brew(brewInput({ recipe: { fermentables: [...paleAle.fermentables, syrup] } }));
     expect(outcome).toMatchObject({ ok: false, reason: "too-strong" });
   });

@@ -1,0 +1,69 @@
+import { adapt, intentionOf } from "@/lib/calc/adapt";
+import { brew, intervals, type Equipment } from "@/lib/calc/ledger";
+import { kilogramsPerHour, litres, litresPerKilogram, wattsPerKelvin } from "@/lib/calc/units";
+import { brewed, brewInput } from "../support/brewed";
+import { paleAle, sameDay } from "../support/brewing-fixtures";
+
+/** Runs a task for about a second after a warm-up and gives how often it ran per second. */
+function perSecond(task: () => void): number {
+  const warmUntil = performance.now() + 300;
+  while (performance.now() < warmUntil) task();
+  let runs = 0;
+  const start = performance.now();
+  while (performance.now() - start < 1000) {
+    task();
+    runs++;
+  }
+  return (1000 * runs) / (performance.now() - start);
+}
+
+/** Kettles that differ in everything that matters, so that no two members get the same amounts. */
+function kettles(count: number): Equipment[] {
+  const input = brewInput();
+  return Array.from({ length: count }, (_, i) => {
+    const { equipment } = input;
+    const turn = (i % 97) / 97;
+    return {
+      ...equipment,
+      usualBatch: litres(16 + 8 * turn),
+      kettle: {
+        ...equipment.kettle,
+        boilOff: { ...equipment.kettle.boilOff, value: kilogramsPerHour(1.8 + 1.2 * ((i % 13) / 13)) },
+        lossCoefficient: { ...equipment.kettle.lossCoefficient, value: wattsPerKelvin(4 + 4 * ((i % 7) / 7)) },
+      },
+      lauter: {
+        ...equipment.lauter,
+        absorption: { ...equipment.lauter.absorption, value: litresPerKilogram(0.6 + 0.5 * ((i % 11) / 11)) },
+      },
+    };
+  });
+}
+
+/** Prints how fast the calculation is, and how its time grows with the number of kettles. */
+export function benchCalculation(): void {
+  const input = brewInput();
+  const intention = intentionOf({ recipe: paleAle, ledger: brewed() });
+  const strong = { ...intention, originalExtract: 22 };
+  const hold = { intoFermenter: null };
+  const one = (equipment: Equipment, of = intention): void => {
+    adapt({ intention: of, equipment, ambient: sameDay, hold });
+  };
+  const ledgers = perSecond(() => brew(input));
+  const adapted = perSecond(() => {
+    one(input.equipment);
+  });
+  console.log(`ledger/brew           ${ledgers.toFixed(0)} per second (4 fermentables, 4 hops, 2 rests)`);
+  console.log(`ledger/intervals      ${perSecond(() => intervals(input)).toFixed(0)} per second`);
+  console.log(`adapt, fits           ${adapted.toFixed(0)} per second = ${(ledgers / adapted).toFixed(1)} ledgers each`);
+  console.log(`adapt, with ways out  ${perSecond(() => { one(input.equipment, strong); }).toFixed(0)} per second`);
+  let last = 0;
+  for (const count of [10, 100, 1_000, 10_000]) {
+    const members = kettles(count);
+    const start = performance.now();
+    for (const equipment of members) one(equipment);
+    const ms = performance.now() - start;
+    const growth = last === 0 ? "" : `, ${(ms / last).toFixed(1)} times the time for ten times the kettles`;
+    console.log(`one recipe × ${count} kettles: ${ms.toFixed(1)} ms${growth}`);
+    last = ms;
+  }
+}
