@@ -17,6 +17,9 @@ import type { Intention } from "./intention";
 const CLOSE = 1e-11;
 const MOST_PASSES = 40;
 
+/** Densities of wort are known up to here. */
+const STRONGEST_PLATO = 35;
+
 /** °L·kg/L of one malt colour unit, °L·lb/US gal. */
 const KG_PER_L_PER_MCU = 0.45359237 / 3.785411784;
 
@@ -91,6 +94,7 @@ function solveGrist(task: Task, split: GristSplit, recipe: Recipe, evaporatedKg:
     topUp: task.topUp,
     leftL: leftInKettleL(gristSums(recipe, task.equipment), task.equipment),
   });
+  if (100 * target.postBoilExtractKg > STRONGEST_PLATO * target.postBoilKg) return null;
   let eta = start;
   let previousEta = 0;
   let previousMiss = 0;

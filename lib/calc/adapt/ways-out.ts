@@ -16,8 +16,10 @@ const WEIGHT = {
   secondBrew: 0.5,
 } as const;
 
-/** A root a hair inside the limit, so that rounding does not put the answer outside. */
-const INSIDE = 1e-6;
+/** A limit that is met exactly counts as kept; half of the slack that the limits themselves allow. */
+const EXACTLY_MET = 5e-10;
+/** The root is passed by a hair, so that its rounding does not put the answer outside. */
+const PAST_THE_ROOT = 1 + 1e-6;
 const LONGEST_BOIL_MIN = 180;
 const MOST_BREWS = 4;
 
@@ -35,7 +37,8 @@ export const isBroken = (limit: Limit): boolean => !limit.ok && limit.id !== "ca
 interface Attempt {
   readonly recipe: Recipe;
   readonly ledger: Ledger;
-  /** Worst overrun of any limit, relative; at most 0 when all are kept. */
+  readonly fits: boolean;
+  /** Worst overrun of any limit, relative. */
   readonly overrun: number;
 }
 
@@ -78,7 +81,13 @@ function attempt(misfit: Misfit, change: Change): Attempt | null {
   if (!solved.ok) return null;
   const outcome = brew({ recipe: solved.recipe, equipment, ambient });
   if (!outcome.ok) return null;
-  return { recipe: solved.recipe, ledger: outcome.ledger, overrun: overrunOf(outcome.ledger.limits) };
+  const { limits } = outcome.ledger;
+  return {
+    recipe: solved.recipe,
+    ledger: outcome.ledger,
+    fits: !limits.some(isBroken),
+    overrun: overrunOf(limits),
+  };
 }
 
 function overrunOf(limits: readonly Limit[]): number {
@@ -91,23 +100,30 @@ function overrunOf(limits: readonly Limit[]): number {
   return worst;
 }
 
-/** Smallest change that keeps every limit, where more of it always helps; null when even the most does not. */
+/** Tried from the most down: too much of a change may break a limit that the beginning of it keeps. */
+const SHARES_OF_THE_MOST = [1, 0.85, 0.7, 0.55, 0.4, 0.25, 0.12] as const;
+
+/** Smallest amount of a change that keeps every limit; null when no amount up to the most does. */
 function smallest(
   misfit: Misfit,
   most: number,
   change: (amount: number) => Change,
-): { amount: number; found: Attempt } | null {
-  const atMost = attempt(misfit, change(most));
-  if (atMost === null || atMost.overrun > 0) return null;
-  const root = findRoot({
-    f: (amount) => (attempt(misfit, change(amount))?.overrun ?? 1) + INSIDE,
-    low: 0,
-    high: most,
-    tolerance: most * 1e-7,
-  });
-  // A change that reaches a limit only at its very end is that end.
-  const tried = root.ok ? attempt(misfit, change(Math.min(most, root.x * (1 + 1e-6)))) : null;
-  return tried !== null && tried.overrun <= 0 ? { amount: root.x, found: tried } : { amount: most, found: atMost };
+): { readonly amount: number; readonly found: Attempt } | null {
+  for (const share of SHARES_OF_THE_MOST) {
+    const high = most * share;
+    const enough = attempt(misfit, change(high));
+    if (enough === null || !enough.fits) continue;
+    const root = findRoot({
+      f: (amount) => (attempt(misfit, change(amount))?.overrun ?? 1) - EXACTLY_MET,
+      low: 0,
+      high,
+      tolerance: high * 1e-7,
+    });
+    const amount = root.ok ? Math.min(high, root.x * PAST_THE_ROOT) : high;
+    const found = attempt(misfit, change(amount));
+    return found?.fits === true ? { amount, found } : { amount: high, found: enough };
+  }
+  return null;
 }
 
 function way(kind: WayOutKind, figure: number, distance: number, found: Attempt, times = 1): WayOut {
@@ -161,7 +177,7 @@ function thickerMash(misfit: Misfit): WayOut | null {
 
 function twoMashes(misfit: Misfit): WayOut | null {
   const found = attempt(misfit, { intention: { ...misfit.intention, mashes: 2 } });
-  return found !== null && found.overrun <= 0 ? way("two mashes", 2, WEIGHT.secondMash, found) : null;
+  return found?.fits === true ? way("two mashes", 2, WEIGHT.secondMash, found) : null;
 }
 
 function longerBoil(misfit: Misfit): WayOut | null {
@@ -178,7 +194,7 @@ function longerBoil(misfit: Misfit): WayOut | null {
 function splitBatch(misfit: Misfit): WayOut | null {
   for (let brews = 2; brews <= MOST_BREWS; brews++) {
     const found = attempt(misfit, { intoFermenter: misfit.intoFermenter / brews });
-    if (found !== null && found.overrun <= 0) {
+    if (found?.fits === true) {
       return way("split batch", brews, WEIGHT.secondBrew * (brews - 1), found, brews);
     }
   }
