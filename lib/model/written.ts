@@ -29,4 +29,4 @@ export function oneOf<const W extends string>(label: string, words: readonly W[]
 }
 
 /** The identifier of a record, made by the program: a wrong one is a stale link or a forged request. */
-export const recordId = z.uuid({ error: "This is not the identifier of a record" });
+export const recordId = z.guid({ error: "This is not the identifier of a record" });

@@ -11,6 +11,7 @@ import { findSession } from "./sessions/reads";
 import { SPACE_KINDS, type SpaceKind } from "@/lib/model/space";
 import { storedWord } from "./stored-word";
 
+const SLUG = /^[a-z0-9-]{3,40}$/;
 const PATH_HEADER = "x-gylebook-path";
 
 // Not exported, so that only this file can make a Viewer or a Member. It exists for the compiler alone.
@@ -41,6 +42,8 @@ export async function proveViewer(reference: string): Promise<Viewer | null> {
 
 /** The viewer as a member of a space; null when there is no such space, or they do not belong to it now. */
 export async function proveMember(viewer: Viewer, spaceSlug: string): Promise<Member | null> {
+  // A part of an address may hold anything, also what the database would not take as a text.
+  if (!SLUG.test(spaceSlug)) return null;
   const membership = await directory.membership.findFirst({
     where: { userId: viewer.userId, status: "active", space: { slug: spaceSlug, deletedAt: null } },
     select: { role: true, space: { select: { id: true, slug: true, name: true, kind: true } } },

@@ -1,5 +1,5 @@
 import "server-only";
-import { directory } from "./db";
+import { directory, type DirectoryTransaction } from "./db";
 
 /** So many at once, and then one in each interval. */
 export interface Limit {
@@ -12,7 +12,11 @@ export interface Limit {
  * the time at which the key would be idle again, and one statement moves it, so that requests on any number of servers
  * share one count. Whoever is refused waits; nobody is locked out.
  */
-export async function takeTurn(key: string, { burst, intervalS }: Limit, database = directory): Promise<boolean> {
+export async function takeTurn(
+  key: string,
+  { burst, intervalS }: Limit,
+  database: Pick<DirectoryTransaction, "$queryRaw"> = directory,
+): Promise<boolean> {
   const taken = await database.$queryRaw<unknown[]>`
     INSERT INTO rate_limit AS r (key, tat)
     VALUES (${key}, clock_timestamp() + make_interval(secs => ${intervalS}::float8))

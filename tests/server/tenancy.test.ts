@@ -103,6 +103,16 @@ describe("another club's records", () => {
     expect(foreign).toEqual(await refusal(write(outsider, random())));
   });
 
+  it.each(["", "1", "../..", "\u0000", "'; DROP TABLE brew; --", "x".repeat(500)])(
+    "are not found at the address %j either",
+    async (id) => {
+      const nonsense = { recipeId: id, equipmentId: id, sharedBrewId: id, brewId: id, invitationId: id };
+      for (const find of Object.values(FINDS)) expect(await find(owner, nonsense)).toBeNull();
+      expect(await findRevision(owner, ids.recipeId, id.length / 2 - 1)).toBeNull();
+      expect(await proveMember(owner, id)).toBeNull();
+    },
+  );
+
   it("are unchanged after all those attempts", async () => {
     expect(await findRecipe(owner, ids.recipeId)).toMatchObject({ headRev: 1, title: "Test ale" });
     expect(await findEquipment(owner, ids.equipmentId)).toMatchObject({ rev: 1 });

@@ -2,6 +2,7 @@ import "server-only";
 import type { Brew, BrewSummary } from "@/lib/model/brew";
 import { displayNames } from "../accounts/names";
 import { inSpace } from "../db";
+import { isRecordId } from "../record-id";
 import type { Member } from "../session";
 import { BREW_COLUMNS, peopleOf, SUMMARY_COLUMNS, toBrew, toSummary } from "./from-row";
 
@@ -19,6 +20,7 @@ export async function listBrews({ spaceId, userId }: Member): Promise<readonly B
 }
 
 export async function findBrew(member: Member, id: string): Promise<Brew | null> {
+  if (!isRecordId(id)) return null;
   const { spaceId, userId } = member;
   const row = await inSpace(spaceId, userId, (tx) =>
     tx.brew.findUnique({ where: { spaceId_id: { spaceId, id } }, select: BREW_COLUMNS }),

@@ -2,6 +2,7 @@ import "server-only";
 import { equipmentInput, type EquipmentProfile } from "@/lib/model/equipment";
 import { displayNames } from "../accounts/names";
 import { inSpace } from "../db";
+import { isRecordId } from "../record-id";
 import type { Member } from "../session";
 import { mayChangeEquipment } from "./may-change";
 
@@ -11,6 +12,7 @@ export function listEquipment(member: Member): Promise<readonly EquipmentProfile
 }
 
 export async function findEquipment(member: Member, id: string): Promise<EquipmentProfile | null> {
+  if (!isRecordId(id)) return null;
   const [profile] = await readHeads(member, id);
   return profile ?? null;
 }

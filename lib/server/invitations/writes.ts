@@ -5,6 +5,7 @@ import { AppError } from "../app-error";
 import { writeAudit } from "../audit";
 import { directory } from "../db";
 import { requireAbility } from "../permissions";
+import { isRecordId } from "../record-id";
 import type { Member } from "../session";
 import { newToken, tokenHash } from "../tokens";
 
@@ -46,10 +47,12 @@ export async function createInvitation(
 
 export async function revokeInvitation(member: Member, id: string): Promise<void> {
   requireAbility(member, "organise");
-  const { count } = await directory.invite.updateMany({
-    where: { spaceId: member.spaceId, id, revokedAt: null },
-    data: { revokedAt: new Date() },
-  });
+  const { count } = isRecordId(id)
+    ? await directory.invite.updateMany({
+        where: { spaceId: member.spaceId, id, revokedAt: null },
+        data: { revokedAt: new Date() },
+      })
+    : { count: 0 };
   if (count === 0) throw new AppError("NOT_FOUND", "There is no such open invitation.");
   await writeAudit(directory, {
     action: "invitation",

@@ -2,6 +2,7 @@ import "server-only";
 import { recipeContent, type RecipeRevision, type RecipeSummary } from "@/lib/model/recipe-content";
 import { displayNames } from "../accounts/names";
 import { inSpace } from "../db";
+import { isRecordId, isRevisionNumber } from "../record-id";
 import type { Member } from "../session";
 
 /** The recipes of the space, the latest change first. */
@@ -37,6 +38,7 @@ export function findRevision(member: Member, id: string, rev: number): Promise<R
 }
 
 async function findAt({ spaceId, userId }: Member, id: string, rev: number | null): Promise<RecipeRevision | null> {
+  if (!isRecordId(id) || (rev !== null && !isRevisionNumber(rev))) return null;
   const found = await inSpace(spaceId, userId, async (tx) => {
     const recipe = await tx.recipe.findUnique({
       where: { spaceId_id: { spaceId, id }, archivedAt: null },

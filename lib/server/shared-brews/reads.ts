@@ -3,6 +3,7 @@ import { SHARED_BREW_STATES, type SharedBrew, type SharedBrewSummary } from "@/l
 import { displayNames } from "../accounts/names";
 import { BREW_COLUMNS, peopleOf, toBrew } from "../brews/from-row";
 import { inSpace } from "../db";
+import { isRecordId } from "../record-id";
 import type { Member } from "../session";
 import { storedWord } from "../stored-word";
 
@@ -22,6 +23,7 @@ export async function listSharedBrews({ spaceId, userId }: Member): Promise<read
 
 /** A shared brew with everybody's sheet and readings. */
 export async function findSharedBrew(member: Member, id: string): Promise<SharedBrew | null> {
+  if (!isRecordId(id)) return null;
   const { spaceId, userId } = member;
   const found = await inSpace(spaceId, userId, async (tx) => {
     const shared = await tx.sharedBrew.findUnique({ where: { spaceId_id: { spaceId, id } }, select: COLUMNS });
