@@ -1,0 +1,32 @@
+"use server";
+
+import { revalidatePath } from "next/cache";
+import { cookies } from "next/headers";
+import { redirect } from "next/navigation";
+import { z } from "zod";
+import { passwordChange } from "@/lib/model/credentials";
+import { preferencesInput } from "@/lib/model/preferences-input";
+import { changePassword, savePreferences, signOutEverywhere } from "@/lib/server/accounts/writes";
+import { formAction } from "@/lib/server/action";
+import { requireViewer } from "@/lib/server/session";
+import { THEME_COOKIE } from "@/lib/ui/theme";
+
+const A_YEAR_S = 365 * 86_400;
+
+export const savePreferencesAction = formAction(preferencesInput, async (preferences) => {
+  await savePreferences(await requireViewer(), preferences);
+  const cookie = { path: "/", maxAge: A_YEAR_S, sameSite: "lax", httpOnly: true } as const;
+  (await cookies()).set(THEME_COOKIE, preferences.theme, cookie);
+  // Numbers and theme change on every page.
+  revalidatePath("/", "layout");
+});
+
+export const changePasswordAction = formAction(passwordChange, async (change) => {
+  await changePassword(await requireViewer(), change);
+  redirect("/sign-in?notice=password");
+});
+
+export const signOutEverywhereAction = formAction(z.strictObject({}), async () => {
+  await signOutEverywhere(await requireViewer());
+  redirect("/sign-in?notice=everywhere");
+});

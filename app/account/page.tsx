@@ -1,0 +1,37 @@
+import type { Metadata } from "next";
+import { requireViewer } from "@/lib/server/session";
+import { PageMain } from "@/lib/ui/page-main";
+import { PasswordForm } from "./password-form";
+import { PreferencesForm } from "./preferences-form";
+import { SignOutButtons } from "./sign-out-buttons";
+
+export const metadata: Metadata = { title: "Account" };
+
+export default async function AccountPage() {
+  const viewer = await requireViewer();
+  return (
+    <PageMain narrow>
+      <h1>{viewer.displayName}</h1>
+      <div className="mt-8 flex flex-col gap-12">
+        <section aria-labelledby="preferences">
+          <h2 id="preferences" className="mb-4">
+            How numbers and pages look to you
+          </h2>
+          <PreferencesForm preferences={viewer.preferences} />
+        </section>
+        <section aria-labelledby="sign-out">
+          <h2 id="sign-out" className="mb-4">
+            Sign out
+          </h2>
+          <SignOutButtons />
+        </section>
+        <section aria-labelledby="password">
+          <h2 id="password" className="mb-4">
+            Change the password
+          </h2>
+          <PasswordForm />
+        </section>
+      </div>
+    </PageMain>
+  );
+}

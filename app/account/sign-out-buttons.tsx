@@ -1,0 +1,31 @@
+"use client";
+
+import { signOut } from "next-auth/react";
+import { ActionForm } from "@/lib/ui/action-form";
+import { SubmitButton } from "@/lib/ui/submit-button";
+import { useHydrated } from "@/lib/ui/use-hydrated";
+import { signOutEverywhereAction } from "./actions";
+
+/** Out on this device, or on all of them. */
+export function SignOutButtons() {
+  const isReady = useHydrated();
+  return (
+    <div className="flex flex-wrap items-start gap-3">
+      <button
+        type="button"
+        className="button button-quiet"
+        disabled={!isReady}
+        onClick={() => void signOut({ callbackUrl: "/" })}
+      >
+        Sign out here
+      </button>
+      <ActionForm action={signOutEverywhereAction}>
+        {({ isPending }) => (
+          <SubmitButton pending="Signing out…" isPending={isPending} kind="attention">
+            Sign out on every device
+          </SubmitButton>
+        )}
+      </ActionForm>
+    </div>
+  );
+}
