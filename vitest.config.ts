@@ -16,7 +16,14 @@ export default defineConfig({
       { extends: true, test: { name: "unit", include: ["tests/{calc,model,ui}/**/*.test.ts"] } },
       {
         extends: true,
-        test: { name: "server", include: ["tests/server/**/*.test.ts"], fileParallelism: false, testTimeout: 30_000 },
+        test: {
+          name: "server",
+          include: ["tests/server/**/*.test.ts"],
+          globalSetup: "tests/support/database.ts",
+          fileParallelism: false,
+          testTimeout: 30_000,
+          hookTimeout: 30_000,
+        },
       },
     ],
   },

@@ -1,0 +1,11 @@
+interface Database {
+  /** Its address, for an account that owns it and may make other databases. */
+  readonly url: string;
+  readonly stop: () => Promise<void>;
+}
+
+/** Starts the database whose data are kept between runs. */
+export function startKeptDatabase(name: string): Promise<Database>;
+
+/** Starts a database in a temporary folder, which goes when it is stopped. */
+export function startThrowAwayDatabase(name: string): Promise<Database>;

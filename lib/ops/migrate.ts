@@ -1,0 +1,26 @@
+/** Brings the database at DATABASE_URL up to date: `npm run migrate`. */
+import { fileURLToPath } from "node:url";
+import { applyMigrations } from "./apply-migrations";
+
+const folder = fileURLToPath(new URL("../../prisma/migrations", import.meta.url));
+
+async function migrate(): Promise<string> {
+  const databaseUrl = process.env.DATABASE_URL ?? "";
+  if (databaseUrl === "") throw new Error("Set DATABASE_URL to the address of the database.");
+  const names = await applyMigrations({ databaseUrl, folder });
+  return names.length === 0 ? "The database is up to date." : `Applied to the database: ${names.join(", ")}.`;
+}
+
+/** Umzug names the migration and keeps what the database said as the cause. */
+function inOneSentence(error: unknown): string {
+  if (!(error instanceof Error)) return String(error);
+  const { cause } = error;
+  return cause instanceof Error ? `${error.message} (${cause.message})` : error.message;
+}
+
+try {
+  console.log(await migrate());
+} catch (error) {
+  console.error(inOneSentence(error));
+  process.exitCode = 1;
+}

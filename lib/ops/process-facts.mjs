@@ -1,0 +1,25 @@
+import { spawnSync } from "node:child_process";
+import { readFileSync } from "node:fs";
+
+/** The command line of a process; null when there is none, and empty where the system does not tell. */
+export function commandOf(pid) {
+  try {
+    process.kill(pid, 0);
+  } catch (error) {
+    if (error.code === "ESRCH") return null;
+  }
+  if (process.platform === "linux") {
+    try {
+      return readFileSync(`/proc/${pid}/cmdline`, "utf8").replaceAll("\0", " ").trim();
+    } catch {
+      return null;
+    }
+  }
+  const { status, stdout } = spawnSync("ps", ["-p", String(pid), "-o", "command="], { encoding: "utf8" });
+  return status === 0 ? stdout.trim() : "";
+}
+
+export function isPostgres(pid) {
+  const command = commandOf(pid);
+  return command !== null && (command === "" || command.includes("postgres"));
+}

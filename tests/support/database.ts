@@ -1,0 +1,49 @@
+import { randomBytes } from "node:crypto";
+import { fileURLToPath } from "node:url";
+import { Client } from "pg";
+import { applyMigrations } from "../../lib/ops/apply-migrations";
+import { startThrowAwayDatabase } from "../../lib/ops/embedded-database.mjs";
+
+export const MIGRATIONS = fileURLToPath(new URL("../../prisma/migrations", import.meta.url));
+
+/**
+ * Set-up of the server tests: a fresh, migrated database for each run, on the server at DATABASE_URL_TEST (whose account
+ * may make databases) or on one started for the run.
+ */
+export default async function setUp(): Promise<() => Promise<void>> {
+  const given = process.env.DATABASE_URL_TEST ?? "";
+  const server = given === "" ? await startThrowAwayDatabase("gylebook") : { url: given, stop: () => Promise.resolve() };
+  const scratch = await createDatabase(server.url);
+  await applyMigrations({ databaseUrl: scratch.url, folder: MIGRATIONS });
+  process.env.DATABASE_URL = scratch.url;
+  process.env.APP_ORIGIN = "http://localhost:3000";
+  process.env.NEXTAUTH_SECRET ??= randomBytes(32).toString("hex");
+  return async () => {
+    await scratch.drop();
+    await server.stop();
+  };
+}
+
+interface ScratchDatabase {
+  readonly url: string;
+  readonly drop: () => Promise<void>;
+}
+
+/** Makes an empty database beside the one at the address. */
+export async function createDatabase(beside: string): Promise<ScratchDatabase> {
+  const name = `gylebook_test_${randomBytes(6).toString("hex")}`;
+  await execute(beside, `CREATE DATABASE ${name}`);
+  const address = new URL(beside);
+  address.pathname = `/${name}`;
+  return { url: address.href, drop: () => execute(beside, `DROP DATABASE ${name} WITH (FORCE)`) };
+}
+
+async function execute(databaseUrl: string, sql: string): Promise<void> {
+  const client = new Client({ connectionString: databaseUrl });
+  await client.connect();
+  try {
+    await client.query(sql);
+  } finally {
+    await client.end();
+  }
+}
