@@ -19,7 +19,8 @@ const WEIGHT = {
 /** A limit that is met exactly counts as kept; half of the slack that the limits themselves allow. */
 const EXACTLY_MET = 5e-10;
 /** The root is passed by a hair, so that its rounding does not put the answer outside. */
-const PAST_THE_ROOT = 1 + 1e-6;
+const ROOT_TOLERANCE = 1e-4;
+const PAST_THE_ROOT = 1 + 2 * ROOT_TOLERANCE;
 const LONGEST_BOIL_MIN = 180;
 const MOST_BREWS = 4;
 
@@ -101,7 +102,7 @@ function overrunOf(limits: readonly Limit[]): number {
 }
 
 /** Tried from the most down: too much of a change may break a limit that the beginning of it keeps. */
-const SHARES_OF_THE_MOST = [1, 0.85, 0.7, 0.55, 0.4, 0.25, 0.12] as const;
+const SHARES_OF_THE_MOST = [1, 0.8, 0.5, 0.2] as const;
 
 /** Smallest amount of a change that keeps every limit; null when no amount up to the most does. */
 function smallest(
@@ -117,7 +118,7 @@ function smallest(
       f: (amount) => (attempt(misfit, change(amount))?.overrun ?? 1) - EXACTLY_MET,
       low: 0,
       high,
-      tolerance: high * 1e-7,
+      tolerance: high * ROOT_TOLERANCE,
     });
     const amount = root.ok ? Math.min(high, root.x * PAST_THE_ROOT) : high;
     const found = attempt(misfit, change(amount));

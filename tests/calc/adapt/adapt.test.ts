@@ -155,7 +155,7 @@ describe("adapt", () => {
     const outcome = adaptTo(garageKettle, strong);
     if (outcome.ok) throw new Error("22 °P fits a basket for 8 kg");
     const less = outcome.waysOut.find((way) => way.kind === "less volume");
-    expectWithin(less === undefined ? 0 : valueOf(less.ledger, "mash.grist"), 8, 0.01);
+    expectWithin(less === undefined ? 0 : valueOf(less.ledger, "mash.grist"), 8, 0.02);
   });
 
   it("offers more volume where the element would be dry", () => {
