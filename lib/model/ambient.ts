@@ -1,12 +1,12 @@
 import { z } from "zod";
 import type { Ambient } from "@/lib/calc/ledger";
-import { celsius, fraction } from "@/lib/calc/units";
-import { measured } from "./measured";
+import { AMBIENT_FIELDS } from "./ambient-fields";
+import { measuredBy } from "./measured";
 
 /** The surroundings of one brew day. */
 export const ambientInput: z.ZodType<Ambient> = z.strictObject({
-  air: measured("Air temperature", celsius, { min: -20, max: 50 }),
-  humidity: measured("Relative humidity", fraction),
-  tapWater: measured("Tap water temperature", celsius, { min: 0, max: 40 }),
-  grain: measured("Grain temperature", celsius, { min: -20, max: 50 }),
+  air: measuredBy(AMBIENT_FIELDS.air),
+  humidity: measuredBy(AMBIENT_FIELDS.humidity),
+  tapWater: measuredBy(AMBIENT_FIELDS.tapWater),
+  grain: measuredBy(AMBIENT_FIELDS.grain),
 });
