@@ -1,0 +1,34 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import type { ReactNode } from "react";
+import { requireMember } from "@/lib/server/session";
+import { SpaceNavigation } from "./space-navigation";
+
+interface SpaceLayoutProps {
+  readonly params: Promise<{ readonly space: string }>;
+  readonly children: ReactNode;
+}
+
+export async function generateMetadata({ params }: SpaceLayoutProps): Promise<Metadata> {
+  const { spaceName } = await requireMember((await params).space);
+  return { title: { default: spaceName, template: `%s · ${spaceName} · Gylebook` } };
+}
+
+export default async function SpaceLayout({ params, children }: SpaceLayoutProps) {
+  const { spaceSlug, spaceName, spaceKind } = await requireMember((await params).space);
+  return (
+    <>
+      <div className="no-print border-b border-rule">
+        <div className="mx-auto flex max-w-[76rem] flex-wrap items-center gap-x-8 px-4">
+          <Link href={`/s/${spaceSlug}`} className="target font-semibold no-underline hover:underline">
+            {spaceName}
+          </Link>
+          <SpaceNavigation slug={spaceSlug} name={spaceName} hasPeople={spaceKind === "club"} />
+        </div>
+      </div>
+      <main id="content" tabIndex={-1} className="page">
+        {children}
+      </main>
+    </>
+  );
+}
