@@ -5,6 +5,7 @@ import { mapIons, type Ions } from "./ions";
  *
  * @returns Concentrations, mg/L.
  * @throws {@link OutOfRangeError} when a sum is outside 0 to 10 000 mg/L.
+ * @source Mass balance (docs/sources.md#mass-balance)
  * @example
  * addIons({ source: tapWater, salts: ionsFromSalts({ litres: litres(20), grams: { gypsum: grams(4) } }) });
  */

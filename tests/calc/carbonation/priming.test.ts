@@ -1,0 +1,60 @@
+import { describe, expect, it } from "vitest";
+import { CO2_FROM_SUGAR, primingSugar, residualCo2, type PrimingSugarKind } from "@/lib/calc/carbonation";
+import { celsius, celsiusFromFahrenheit, fahrenheit, litres, volumesCo2 } from "@/lib/calc/units";
+import { GAS_FROM_SUGAR } from "../../reference/carbonation";
+import { expectWithin } from "../../support/expect-within";
+
+const residualAtF = (temperature: number): number => residualCo2(celsiusFromFahrenheit(fahrenheit(temperature)));
+
+describe("residualCo2", () => {
+  it("is 1.199 volumes at 50 °F and 0.810 at 72 °F (common practice, no source)", () => {
+    expectWithin(residualAtF(50), 1.199, 0.003);
+    expectWithin(residualAtF(72), 0.81, 0.003);
+  });
+
+  it("never rises with temperature", () => {
+    const kept = Array.from({ length: 48 }, (_, i) => residualCo2(celsius(i - 2)));
+    expect(kept).toEqual([...kept].sort((a, b) => b - a));
+  });
+
+  it("refuses a beer that was hotter than any fermentation", () => {
+    expect(() => residualCo2(celsius(46))).toThrow("temperature 46 °C is outside -2 to 45 °C");
+  });
+});
+
+describe("primingSugar", () => {
+  const grams = (volume: number, target: number, temperatureF: number, sugar: PrimingSugarKind): number =>
+    primingSugar({
+      litres: litres(volume),
+      targetVolumes: volumesCo2(target),
+      celsius: celsiusFromFahrenheit(fahrenheit(temperatureF)),
+      sugar,
+    });
+
+  it.each(GAS_FROM_SUGAR)("gets $gramsPerGram g of gas from a gram of $sugar (stoichiometry)", (row) => {
+    expectWithin(CO2_FROM_SUGAR[row.sugar], row.gramsPerGram, 0.0005);
+  });
+
+  it("is 156 g of sucrose for 23 L of 2.7 volumes from 64 °F (by hand)", () => {
+    expectWithin(grams(23, 2.7, 64, "sucrose"), 156.2, 0.8);
+  });
+
+  it("is 90.9 g of anhydrous dextrose for 19 L of 2.0 volumes from 72 °F (by hand)", () => {
+    expectWithin(grams(19, 2, 72, "dextroseAnhydrous"), 90.9, 0.8);
+  });
+
+  it("is in proportion to the volume", () => {
+    expectWithin(grams(40, 2.4, 68, "sucrose"), 2 * grams(20, 2.4, 68, "sucrose"), 1e-9);
+  });
+
+  it("is nothing for beer that already holds as much", () => {
+    expect(grams(20, 0.5, 50, "sucrose")).toBe(0);
+  });
+
+  it("refuses a gusher and a sugar it does not know", () => {
+    expect(() => grams(20, 7, 68, "sucrose")).toThrow("carbonation 7 volumes is outside 0 to 6 volumes");
+    expect(() => grams(20, 2.5, 68, "honey" as never)).toThrow(
+      "gas from the sugar undefined g/g is outside 0.1 to 0.6",
+    );
+  });
+});
