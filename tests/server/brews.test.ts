@@ -1,6 +1,5 @@
 import { randomUUID } from "node:crypto";
 import { describe, expect, it } from "vitest";
-import { newBrew } from "@/lib/model/brew-input";
 import { moveBrew } from "@/lib/server/brews/move";
 import { planBrew } from "@/lib/server/brews/plan";
 import { findBrew, listBrews } from "@/lib/server/brews/reads";
@@ -60,8 +59,7 @@ describe("planBrew", () => {
     const { organiser, member } = await newClub("member");
     const ids = await newBrewing(organiser, member);
     // 60 L of beer from a kettle of 40 L.
-    const recipe = { ...sampleRecipe(), intoFermenter: 60 };
-    const tooMuch = newBrew.parse({ ...ids, rev: 1, sharedBrewId: null, recipe, ambient: sampleAmbient() });
+    const tooMuch = brewOf({ ...ids, sharedBrewId: null }, { intoFermenter: 60 });
     await expect(planBrew(member, tooMuch)).rejects.toThrow(/^The recipe does not fit this equipment: .*boil volume/);
     expect(await listBrews(member)).toHaveLength(1);
   });

@@ -48,6 +48,9 @@ async function signIn(email: string, password: string, before: Cookies = {}): Pr
   return ask("POST", ["callback", "credentials"], csrf.cookies, { email, password, csrfToken });
 }
 
+// next-auth warns on every request when it does not know its own address.
+process.env.NEXTAUTH_URL = "http://localhost:3000";
+
 describe("sign-in through next-auth", () => {
   it("gives a reference whose hash alone is in the database", async () => {
     const { email, userId } = await newAccount("Ada");

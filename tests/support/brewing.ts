@@ -1,5 +1,4 @@
-import { ambientInput } from "@/lib/model/ambient";
-import { newBrew } from "@/lib/model/brew-input";
+import { newBrew, type NewBrew } from "@/lib/model/brew-input";
 import { equipmentInput } from "@/lib/model/equipment";
 import { newRecipe } from "@/lib/model/recipe-content";
 import { planBrew } from "@/lib/server/brews/plan";
@@ -29,6 +28,11 @@ export async function newBrewing(organiser: Member, brewer: Member): Promise<Bre
   return { recipeId, equipmentId, sharedBrewId, brewId };
 }
 
-export function brewOf(ids: { recipeId: string; equipmentId: string; sharedBrewId: string | null }) {
-  return newBrew.parse({ ...ids, rev: 1, recipe: sampleRecipe(), ambient: ambientInput.parse(sampleAmbient()) });
+/** An order to brew the sample recipe; `change` is what a form would send instead. */
+export function brewOf(
+  { recipeId, equipmentId, sharedBrewId }: Pick<Brewing, "recipeId" | "equipmentId"> & { sharedBrewId: string | null },
+  change: object = {},
+): NewBrew {
+  const ids = { recipeId, equipmentId, sharedBrewId, rev: 1 };
+  return newBrew.parse({ ...ids, recipe: { ...sampleRecipe(), ...change }, ambient: sampleAmbient() });
 }
