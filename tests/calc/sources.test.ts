@@ -5,14 +5,14 @@ import { describe, expect, it } from "vitest";
 const root = fileURLToPath(new URL("../../", import.meta.url));
 const read = (path: string): string => readFileSync(root + path, "utf8");
 
-const FILES = readdirSync(`${root}lib/calc`, { recursive: true, encoding: "utf8" })
-  .filter((path) => path.endsWith(".ts"))
-  .map((path) => `lib/calc/${path.replaceAll("\\", "/")}`);
+const FILES = readdirSync(`${root}lib`, { recursive: true, encoding: "utf8" })
+  .map((path) => `lib/${path.replaceAll("\\", "/")}`)
+  .filter((path) => /\.tsx?$/.test(path));
 const ANCHORS = new Set(Array.from(read("docs/sources.md").matchAll(/^## (\S+)$/gm), (match) => match[1]));
 
 /** The functions that a subject's index hands out, by file. */
 function publicFunctions(): { readonly file: string; readonly name: string; readonly comment: string }[] {
-  return FILES.filter((file) => file.endsWith("/index.ts")).flatMap((index) => {
+  return FILES.filter((file) => /^lib\/calc\/[^/]+\/index\.ts$/.test(file)).flatMap((index) => {
     const folder = index.slice(0, -"index.ts".length);
     return Array.from(read(index).matchAll(/export \{([^}]*)\} from "\.\/([\w-]+)"/g)).flatMap(([, names, module]) => {
       const file = `${folder}${module ?? ""}.ts`;
@@ -31,7 +31,7 @@ function publicFunctions(): { readonly file: string; readonly name: string; read
   });
 }
 
-describe("the sources of lib/calc", () => {
+describe("the sources of the library", () => {
   it("are all on the page of sources", () => {
     const missing = FILES.flatMap((file) =>
       Array.from(read(file).matchAll(/docs\/sources\.md#([\w-]+)/g), (match) => match[1] ?? "")
