@@ -25,7 +25,7 @@ export async function newViewer(displayName: string): Promise<Viewer> {
   return required(await proveViewer(await openSession({ userId, userAgent: null })));
 }
 
-export async function memberOf(viewer: Viewer, slug: string): Promise<Member> {
+async function memberOf(viewer: Viewer, slug: string): Promise<Member> {
   return required(await proveMember(viewer, slug));
 }
 
