@@ -1,8 +1,7 @@
 /** The database for a developer: `npm run db` starts it, brings it up to date and keeps it until Ctrl+C. */
-import { once } from "node:events";
 import { openDatabase } from "./open-database.mjs";
 import { ensureClient, ensurePackages, requireNode } from "./prepare.mjs";
-import { runCommand } from "./refusal.mjs";
+import { runCommand } from "./run-command.mjs";
 
 await runCommand(async () => {
   requireNode();
@@ -10,8 +9,6 @@ await runCommand(async () => {
   await ensureClient();
   const database = await openDatabase();
   console.log(`export DATABASE_URL=${database.url}`);
-  const awake = setInterval(() => undefined, 60_000);
-  await Promise.race([once(process, "SIGINT"), once(process, "SIGTERM")]);
-  clearInterval(awake);
-  await database.stop();
+  if (database.shared) return;
+  await new Promise(() => setInterval(() => undefined, 60_000));
 });

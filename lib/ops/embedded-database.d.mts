@@ -1,6 +1,8 @@
 interface Database {
   /** Its address, for an account that owns it and may make other databases. */
   readonly url: string;
+  /** Another command runs it, and this one does not stop it. */
+  readonly shared: boolean;
   readonly stop: () => Promise<void>;
 }
 

@@ -1,11 +1,11 @@
 import { randomBytes } from "node:crypto";
 import { existsSync } from "node:fs";
-import { chmod, chown, mkdir, mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
+import { chown, mkdir, mkdtemp, readFile, rename, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { freePort, isFree } from "./free-port.mjs";
 import { findPostgres, program } from "./postgres-binaries.mjs";
-import { isPostgres } from "./process-facts.mjs";
+import { isOurCommand, isPostgres } from "./process-facts.mjs";
 import { Refusal } from "./refusal.mjs";
 import { run } from "./run.mjs";
 
@@ -14,7 +14,10 @@ const CLUSTER = ["--encoding=UTF8", "--locale=C", "--locale-provider=builtin", "
 // A throw-away database may lose everything in a power cut, and is faster for it.
 const CARELESS = ["-c fsync=off", "-c synchronous_commit=off", "-c full_page_writes=off"];
 
-/** Starts the database whose data are kept between runs. */
+/**
+ * Starts the database whose data are kept between runs, or joins the one that another of our commands runs: that one is
+ * `shared`, and not stopped by us.
+ */
 export async function startKeptDatabase(name) {
   const postgres = await findPostgres();
   return startIn(join(postgres.home, "postgres"), postgres, { name, flags: [] });
@@ -24,7 +27,7 @@ export async function startKeptDatabase(name) {
 export async function startThrowAwayDatabase(name) {
   const postgres = await findPostgres();
   const folder = await mkdtemp(join(tmpdir(), "gylebook-postgres-"));
-  if ("uid" in postgres.user) await chown(folder, postgres.user.uid, postgres.user.gid);
+  await giveTo(postgres.user, folder);
   const database = await startIn(join(folder, "postgres"), postgres, { name, flags: CARELESS });
   const stop = async () => {
     await database.stop();
@@ -34,44 +37,70 @@ export async function startThrowAwayDatabase(name) {
 }
 
 async function startIn(data, postgres, { name, flags }) {
-  // Beside the data, not among them, and readable only by us: it holds the passwords.
-  const settingsFile = `${data}.json`;
-  if (!existsSync(join(data, "PG_VERSION"))) await initialise(data, postgres, settingsFile);
-  const kept = JSON.parse(await readFile(settingsFile, "utf8"));
+  if (!existsSync(data)) await initialise(data, postgres);
+  const kept = await readSettings(data);
   await dropStalePid(data);
-  const adopted = await portOfRunning(data, postgres);
-  const port = adopted ?? ((await isFree(kept.port)) ? kept.port : await freePort());
-  const settings = { ...kept, port };
-  await writeFile(settingsFile, JSON.stringify(settings), { mode: 0o600 });
-  if (adopted === null) await startServer(data, postgres, port, flags);
-  const stop = () => control(data, postgres, ["stop", "-m", "fast", "-w"]);
+  const runningPort = await portOfRunning(data, postgres);
+  if (runningPort !== null && isOurCommand(kept.owner)) {
+    return { url: await ensureDatabase(kept, name), shared: true, stop: () => Promise.resolve() };
+  }
+  // Nobody owns a server that runs all the same: its command was killed. It is ours now.
+  const port = runningPort ?? ((await isFree(kept.port)) ? kept.port : await freePort());
+  const settings = { ...kept, port, owner: process.pid };
+  await writeSettings(data, settings);
+  if (runningPort === null) await startServer(data, postgres, port, flags);
+  const stop = async () => {
+    await control(data, postgres, ["stop", "-m", "fast", "-w"]);
+    await writeSettings(data, { ...settings, owner: null });
+  };
   try {
-    return { url: await ensureDatabase(settings, name), stop };
+    return { url: await ensureDatabase(settings, name), shared: false, stop };
   } catch (error) {
     await stop();
     throw error;
   }
 }
 
-async function initialise(data, { bin, user }, settingsFile) {
-  // What an interrupted first run left behind cannot be started.
-  await rm(data, { recursive: true, force: true });
-  await mkdir(data, { recursive: true, mode: 0o700 });
-  if ("uid" in user) await chown(data, user.uid, user.gid);
-  const settings = { port: await freePort(), rootPassword: newPassword(), password: newPassword() };
+async function initialise(data, { bin, user }) {
+  console.log("Making the database …");
+  const settings = { port: await freePort(), rootPassword: newPassword(), password: newPassword(), owner: null };
   const passwordFolder = await mkdtemp(join(tmpdir(), "gylebook-password-"));
   const passwordFile = join(passwordFolder, "password");
   await writeFile(passwordFile, `${settings.rootPassword}\n`, { mode: 0o600 });
-  if ("uid" in user) {
-    await chown(passwordFolder, user.uid, user.gid);
-    await chown(passwordFile, user.uid, user.gid);
-  }
-  const args = ["--pgdata", data, "--username=postgres", "--auth=scram-sha-256", `--pwfile=${passwordFile}`, ...CLUSTER];
-  const { code, output } = await run(join(bin, program("initdb")), args, { ...user, cwd: data, env: plainEnvironment() });
+  await giveTo(user, passwordFolder, passwordFile);
+  // Made under another name, so that the folder with the right one is always whole.
+  const unfinished = `${data}.unfinished`;
+  await rm(unfinished, { recursive: true, force: true });
+  await mkdir(unfinished, { recursive: true, mode: 0o700 });
+  await giveTo(user, unfinished);
+  const args = ["--pgdata", unfinished, "--username=postgres", "--auth=scram-sha-256", `--pwfile=${passwordFile}`];
+  const options = { ...user, cwd: unfinished, env: plainEnvironment() };
+  const { code, output } = await run(join(bin, program("initdb")), [...args, ...CLUSTER], options);
   await rm(passwordFolder, { recursive: true });
   if (code !== 0) throw new Refusal(`The embedded database could not be made in ${data}: ${output.trim()}`);
-  await writeFile(settingsFile, JSON.stringify(settings), { mode: 0o600 });
-  await chmod(settingsFile, 0o600);
+  await writeSettings(data, settings);
+  await rename(unfinished, data);
+}
+
+async function giveTo(user, ...paths) {
+  if ("uid" in user) for (const path of paths) await chown(path, user.uid, user.gid);
+}
+
+/** Port, passwords and the process that runs the server, beside the data and readable by us alone. */
+function settingsFile(data) {
+  return `${data}.json`;
+}
+
+async function readSettings(data) {
+  const text = await readFile(settingsFile(data), "utf8").catch(() => null);
+  if (text !== null) return JSON.parse(text);
+  throw new Refusal(
+    `${settingsFile(data)}, which holds the password of the database in ${data}, is missing: put it back, or remove the data.`,
+  );
+}
+
+async function writeSettings(data, settings) {
+  await writeFile(settingsFile(data), JSON.stringify(settings), { mode: 0o600 });
 }
 
 async function startServer(data, postgres, port, flags) {
@@ -109,7 +138,13 @@ async function dropStalePid(data) {
 /** Makes the database and the user that owns it, who is no superuser, and returns the address. */
 async function ensureDatabase({ port, rootPassword, password }, name) {
   const { default: pg } = await import("pg");
-  const client = new pg.Client({ host: "127.0.0.1", port, user: "postgres", password: rootPassword, database: "postgres" });
+  const client = new pg.Client({
+    host: "127.0.0.1",
+    port,
+    user: "postgres",
+    password: rootPassword,
+    database: "postgres",
+  });
   await client.connect();
   try {
     const { rows } = await client.query("SELECT EXISTS (SELECT FROM pg_roles WHERE rolname = 'gylebook') AS present");

@@ -1,18 +1,16 @@
 import { startKeptDatabase } from "./embedded-database.mjs";
 import { Refusal } from "./refusal.mjs";
 import { step, typescriptCommand } from "./run.mjs";
+import { onShutdown } from "./shutdown.mjs";
 
 /** The database of this installation, up to date: the one at DATABASE_URL, or the embedded one. */
 export async function openDatabase() {
   const given = process.env.DATABASE_URL ?? "";
-  const database = given === "" ? await startKeptDatabase("gylebook") : await reachDatabase(given);
-  try {
-    await migrate(database.url);
-    return database;
-  } catch (error) {
-    await database.stop();
-    throw error;
-  }
+  if (given !== "") await reach(given);
+  const database = given === "" ? await startKeptDatabase("gylebook") : { url: given, shared: false };
+  if (database.stop !== undefined) onShutdown(database.stop);
+  await migrate(database.url);
+  return database;
 }
 
 export async function migrate(url) {
@@ -21,7 +19,7 @@ export async function migrate(url) {
   console.log(`  ${told.trim()}`);
 }
 
-async function reachDatabase(url) {
+async function reach(url) {
   const { default: pg } = await import("pg");
   try {
     const client = new pg.Client({ connectionString: url, connectionTimeoutMillis: 10_000 });
@@ -30,7 +28,6 @@ async function reachDatabase(url) {
   } catch (error) {
     throw new Refusal(`The database at DATABASE_URL (${withoutPassword(url)}) is not reachable: ${reasonOf(error)}.`);
   }
-  return { url, stop: () => Promise.resolve() };
 }
 
 /** Trying several addresses of one name gives an error without a message, around one for each address. */

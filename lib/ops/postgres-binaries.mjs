@@ -66,7 +66,9 @@ async function asUserOfItsOwn(native) {
   await cp(native, join(away, "native"), { recursive: true, verbatimSymlinks: true });
   spawnSync("chmod", ["-R", "a+rX", away]);
   if (!canRun(join(away, "native", "bin"), user)) {
-    throw new Refusal(`The user ${USER} can run PostgreSQL neither in ${ROOT} nor in ${away}: set DATABASE_URL instead.`);
+    throw new Refusal(
+      `The user ${USER} can run PostgreSQL neither in ${ROOT} nor in ${away}: set DATABASE_URL instead.`,
+    );
   }
   return { bin: join(away, "native", "bin"), user, home: away };
 }
@@ -84,7 +86,9 @@ function createUser() {
   spawnSync("useradd", ["--system", "--gid", USER, "--no-create-home", "--shell", "/usr/sbin/nologin", USER]);
   const user = findUser();
   if (user !== null) return user;
-  throw new Refusal(`PostgreSQL does not run as root and the user ${USER} could not be made: run this as another user.`);
+  throw new Refusal(
+    `PostgreSQL does not run as root and the user ${USER} could not be made: run this as another user.`,
+  );
 }
 
 function canRun(bin, user) {

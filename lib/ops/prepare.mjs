@@ -39,7 +39,9 @@ function isInstalled() {
 /** Makes the database client from the schema. */
 export async function ensureClient() {
   const schema = inRoot("prisma", "schema");
-  if (!isStale(inRoot("prisma", "generated", "client.ts"), [schema, inRoot("node_modules", "prisma", "package.json")])) {
+  if (
+    !isStale(inRoot("prisma", "generated", "client.ts"), [schema, inRoot("node_modules", "prisma", "package.json")])
+  ) {
     return;
   }
   const prisma = inRoot("node_modules", "prisma", "build", "index.js");

@@ -23,3 +23,10 @@ export function isPostgres(pid) {
   const command = commandOf(pid);
   return command !== null && (command === "" || command.includes("postgres"));
 }
+
+/** Whether a process is one of the commands in this folder that keep a database running. */
+export function isOurCommand(pid) {
+  if (pid === null || pid === process.pid) return false;
+  const command = commandOf(pid);
+  return command !== null && (command === "" || /lib[\\/]ops[\\/]/.test(command));
+}

@@ -1,0 +1,31 @@
+import { defineConfig, devices } from "playwright/test";
+
+// The tests run where Chromium's own sandbox may not, and load nothing but our pages.
+const ARGUMENTS = [
+  "--no-sandbox",
+  "--disable-gpu",
+  "--disable-quic",
+  "--no-first-run",
+  "--disable-background-networking",
+  "--disable-component-update",
+  "--disable-sync",
+];
+
+const executablePath = process.env.CHROMIUM_PATH;
+
+export default defineConfig({
+  testDir: "tests/e2e",
+  outputDir: "test-results",
+  forbidOnly: true,
+  fullyParallel: true,
+  workers: 2,
+  timeout: 60_000,
+  use: {
+    ...devices["Desktop Chrome"],
+    baseURL: process.env.GYLEBOOK_URL ?? "http://localhost:3000",
+    locale: "en-GB",
+    timezoneId: "UTC",
+    trace: "retain-on-failure",
+    launchOptions: { args: ARGUMENTS, ...(executablePath === undefined ? {} : { executablePath }) },
+  },
+});
