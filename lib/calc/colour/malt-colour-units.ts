@@ -12,7 +12,7 @@ import {
 
 export type MaltColourUnits = Quantity<"°L·lb/US gal">;
 
-export const maltColour = defineQuantity("malt colour units", { unit: "°L·lb/US gal", min: 0, max: 100000 });
+const maltColour = defineQuantity("malt colour units", { unit: "°L·lb/US gal", min: 0, max: 100000 });
 
 /** A malt by what it brings to the colour. */
 export interface ColouringMalt {
