@@ -35,6 +35,8 @@ export type WayOutKind =
   | "water after the boil"
   | "malt extract for part of the grist"
   | "thicker mash"
+  | "thinner mash"
+  | "fewer rests"
   | "two mashes"
   | "longer boil"
   | "split batch";

@@ -14,7 +14,10 @@ import { wortTarget, type WortTarget } from "../ledger/wort-target";
 import { GristSplit } from "./grist-split";
 import type { Intention } from "./intention";
 
+/** Efficiency and masses within one pass. */
 const CLOSE = 1e-11;
+/** From pass to pass; the chiller's own solution carries noise below this. */
+const SETTLED = 1e-9;
 const MOST_PASSES = 40;
 
 /** Densities of wort are known up to here. */
@@ -47,7 +50,7 @@ interface Task {
 export function solveAmounts(task: Task): SolvedAmounts {
   const split = new GristSplit(task.intention.fermentables);
   const heat = kettleHeat(task.equipment, task.ambient);
-  const boiledOffKg = (task.equipment.kettle.boilOff.value * task.intention.boil) / 60;
+  const boiledOffKg = (heat.boilOffKgPerH * task.intention.boil) / 60;
   let recipe = firstDraft(task);
   let heatingKg = 0;
   let efficiency = 0.85;
@@ -57,7 +60,7 @@ export function solveAmounts(task: Task): SolvedAmounts {
     efficiency = found.masses.lauterEfficiency;
     const next = withHops(task, found.recipe, found.masses, heat);
     const evaporatedKg = heatingEvaporation(task, next, found.masses, found.sums);
-    const settled = isClose(recipe, next) && Math.abs(evaporatedKg - heatingKg) < CLOSE * found.masses.runOffKg;
+    const settled = isClose(recipe, next) && Math.abs(evaporatedKg - heatingKg) < SETTLED * found.masses.runOffKg;
     recipe = next;
     heatingKg = evaporatedKg;
     if (settled) return { ok: true, recipe: withSalts(task, recipe, found.masses) };
@@ -199,7 +202,7 @@ function withSalts({ intention }: Task, recipe: Recipe, masses: Masses): Recipe 
 
 function isClose(before: Recipe, after: Recipe): boolean {
   return (
-    after.hops.every((hop, i) => Math.abs(hop.grams - (before.hops[i]?.grams ?? 0)) <= CLOSE * hop.grams) &&
-    after.fermentables.every((row, i) => Math.abs(row.kg - (before.fermentables[i]?.kg ?? 0)) <= CLOSE * row.kg)
+    after.hops.every((hop, i) => Math.abs(hop.grams - (before.hops[i]?.grams ?? 0)) <= SETTLED * hop.grams) &&
+    after.fermentables.every((row, i) => Math.abs(row.kg - (before.fermentables[i]?.kg ?? 0)) <= SETTLED * row.kg)
   );
 }

@@ -11,6 +11,7 @@ const WEIGHT = {
   topUp: 0.3,
   maltExtract: 0.6,
   thickness: 0.1,
+  droppedRest: 0.15,
   secondMash: 0.35,
   boilHour: 0.2,
   secondBrew: 0.5,
@@ -22,6 +23,8 @@ const EXACTLY_MET = 5e-10;
 const ROOT_TOLERANCE = 1e-4;
 const PAST_THE_ROOT = 1 + 2 * ROOT_TOLERANCE;
 const LONGEST_BOIL_MIN = 180;
+/** Thinner mashes convert slowly. Common practice, no source. */
+const THINNEST_L_PER_KG = 5;
 const MOST_BREWS = 4;
 
 export interface Misfit {
@@ -62,6 +65,8 @@ export function waysOut(misfit: Misfit): WayOut[] {
     waterAfterTheBoil(misfit),
     maltExtract(misfit),
     thickerMash(misfit),
+    thinnerMash(misfit),
+    fewerRests(misfit),
     twoMashes(misfit),
     longerBoil(misfit),
     splitBatch(misfit),
@@ -174,6 +179,26 @@ function thickerMash(misfit: Misfit): WayOut | null {
   }));
   if (thicker === null) return null;
   return way("thicker mash", from - thicker.amount, (WEIGHT.thickness * thicker.amount) / from, thicker.found);
+}
+
+function thinnerMash(misfit: Misfit): WayOut | null {
+  const { intention, equipment } = misfit;
+  const from = intention.thickness;
+  if (from === null || equipment.lauter.method === "none" || from >= THINNEST_L_PER_KG) return null;
+  const thinner = smallest(misfit, THINNEST_L_PER_KG - from, (more) => ({
+    intention: { ...intention, thickness: litresPerKilogram(from + more) },
+  }));
+  if (thinner === null) return null;
+  return way("thinner mash", from + thinner.amount, (WEIGHT.thickness * thinner.amount) / from, thinner.found);
+}
+
+/** Only the first rest, for a tun that cannot be heated to the others. */
+function fewerRests(misfit: Misfit): WayOut | null {
+  const { intention } = misfit;
+  const dropped = intention.mash.length - 1;
+  if (dropped < 1 || !misfit.reasons.some((limit) => limit.id === "mash steps")) return null;
+  const found = attempt(misfit, { intention: { ...intention, mash: intention.mash.slice(0, 1) } });
+  return found?.fits === true ? way("fewer rests", 1, WEIGHT.droppedRest * dropped, found) : null;
 }
 
 function twoMashes(misfit: Misfit): WayOut | null {

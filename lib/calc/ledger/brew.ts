@@ -73,7 +73,7 @@ export function brewWithWater(a: {
   const refused = refuse(recipe, sums);
   if (refused !== null) return refused;
   const heat = kettleHeat(equipment, ambient);
-  const boiledOffKg = (equipment.kettle.boilOff.value * recipe.boil) / 60;
+  const boiledOffKg = (heat.boilOffKgPerH * recipe.boil) / 60;
   const water = { recipe, equipment, sums, mashWaterKg, spargeKg };
   let masses = massBalance({ ...water, evaporatedKg: boiledOffKg });
   if ("wortLitres" in masses) return { ok: false, reason: "grain-holds-all-water", value: masses.wortLitres };
@@ -115,7 +115,7 @@ function planWithEvaporation(
   sums: GristSums,
   heat: KettleHeat,
 ): PlannedWater {
-  const boiledOffKg = (equipment.kettle.boilOff.value * recipe.boil) / 60;
+  const boiledOffKg = (heat.boilOffKgPerH * recipe.boil) / 60;
   let heatingKg = 0;
   let planned = planWater({ recipe, equipment, sums, evaporatedKg: boiledOffKg });
   if (equipment.kettle.lid) return planned;

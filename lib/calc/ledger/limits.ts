@@ -61,7 +61,7 @@ export function limitsOf(a: {
   atMost("boil volume", runOffLitres(masses, heat.boilC), kettle.capacity - kettle.headspace, "volume");
   const { boilHeating } = day;
   atLeast("heater reaches the boil", boilHeating.ok ? heat.boilC : boilHeating.ceilingC, heat.boilC, "temperature");
-  atLeast("heater holds the boil", heat.heatW, heat.boilHeatW, "power");
+  atLeast("heater holds the boil", heat.heatW, heat.leastBoilHeatW, "power");
   atMost("chilling", day.cooling.endC, WARMEST_INTO_FERMENTER_C, "temperature");
   atMost("fermenter", masses.fermenterL, fermenter.capacity - fermenter.headspace, "volume");
   atMost("carbonation", recipe.packaging.carbonation, recipe.packaging.rated, "carbonation");

@@ -1,0 +1,115 @@
+import { createEquipment } from "@/lib/server/equipment/writes";
+import { createRecipe } from "@/lib/server/recipes/writes";
+import { createSharedBrew } from "@/lib/server/shared-brews/writes";
+import { seedBrew, type DemoBrew } from "./brews";
+import { asMember, seedPeople } from "./club";
+import { DEMO_KETTLES, type DemoKettle } from "./kettles";
+import { Noise } from "./noise";
+import { DEMO_CLUB, DEMO_PASSWORD, DEMO_PEOPLE, type DemoPerson } from "./people";
+import { DEMO_RECIPES, type DemoRecipe } from "./recipes";
+
+const DAY_MS = 86_400_000;
+const HOUR_MS = 3_600_000;
+const SEED = 1_812_433;
+
+const SIGN_IN_KEYS: readonly string[] = ["organiser", "member", "judge"];
+
+/** Printed at the start; everything about them is invented. */
+export const DEMO_SIGN_INS = DEMO_PEOPLE.filter((person) => SIGN_IN_KEYS.includes(person.key)).map(
+  ({ name, role, email }) => ({ name, role, email, password: DEMO_PASSWORD }),
+);
+
+interface Kept<Thing> {
+  readonly id: string;
+  readonly thing: Thing;
+}
+
+/**
+ * Fills an empty database with the invented demo club: thirteen people, twelve kettles, four recipes, and a shared brew
+ * with five complete logs (one with a reading that is deliberately wrong) and one brew in progress.
+ */
+export async function seedDemoClub(): Promise<void> {
+  await seedPeople();
+  const kettles: Kept<DemoKettle>[] = [];
+  for (const kettle of DEMO_KETTLES) {
+    const { id } = await as(kettle.owner, (member) => createEquipment(member, { equipment: kettle.equipment }));
+    kettles.push({ id, thing: kettle });
+  }
+  const recipes: Kept<DemoRecipe>[] = [];
+  for (const recipe of DEMO_RECIPES) recipes.push({ id: await seedRecipe(recipe), thing: recipe });
+  await seedBrews(kettles, recipes);
+}
+
+function as<Result>(key: string, act: Parameters<typeof asMember<Result>>[2]): Promise<Result> {
+  return asMember(personOf(key).email, DEMO_CLUB.slug, act);
+}
+
+function personOf(key: string): DemoPerson {
+  const found = DEMO_PEOPLE.find((person) => person.key === key);
+  if (found === undefined) throw new Error(`nobody in the demo club is called ${key}`);
+  return found;
+}
+
+/** All recipes are written for the first kettle of the list, the organiser's. */
+function homeKettle(): DemoKettle {
+  const [home] = DEMO_KETTLES;
+  if (home === undefined) throw new Error("the demo club has no kettle");
+  return home;
+}
+
+async function seedRecipe({ author, title, style, notes, recipe }: DemoRecipe): Promise<string> {
+  const { equipment, ambient } = homeKettle();
+  const content = { recipe, entered: {}, style, notes, writtenOn: { name: equipment.name, equipment, ambient } };
+  return (await as(author, (member) => createRecipe(member, { title, content, message: "First revision" }))).id;
+}
+
+async function seedBrews(kettles: readonly Kept<DemoKettle>[], recipes: readonly Kept<DemoRecipe>[]): Promise<void> {
+  const noise = new Noise(SEED);
+  const now = Date.now();
+  const paleAle = requireKept(recipes, (recipe) => recipe.key === "pale ale");
+  const porter = requireKept(recipes, (recipe) => recipe.key === "porter");
+  const { id: sharedBrewId } = await as("organiser", (member) =>
+    createSharedBrew(member, {
+      recipeId: paleAle.id,
+      rev: 1,
+      title: "Autumn shared brew: Millrace Pale Ale",
+      plannedAt: new Date(now - 45 * DAY_MS),
+    }),
+  );
+  const brewOf = (recipe: Kept<DemoRecipe>, kettleName: string, rest: Partial<DemoBrew>): Promise<void> => {
+    const kettle = requireKept(kettles, ({ equipment }) => equipment.name === kettleName);
+    return as(kettle.thing.owner, (member) =>
+      seedBrew(member, {
+        recipeId: recipe.id,
+        sharedBrewId: null,
+        equipmentId: kettle.id,
+        kettle: kettle.thing,
+        written: { recipe: recipe.thing.recipe, kettle: homeKettle() },
+        state: "planned",
+        startedAt: new Date(now),
+        noise,
+        ...rest,
+      }),
+    );
+  };
+  const ago = (days: number): Date => new Date(now - days * DAY_MS);
+  await brewOf(paleAle, "Cellar thirty-five", { sharedBrewId, state: "closed", startedAt: ago(44) });
+  await brewOf(paleAle, "Shed fifty", { sharedBrewId, state: "closed", startedAt: ago(43) });
+  // A sample that was still warm: the hydrometer floats too deep, and nobody noticed.
+  const wrong = { quantity: "kettle.preBoilGravity", by: -2.6 } as const;
+  await brewOf(paleAle, "Blue barrel", { sharedBrewId, state: "in package", startedAt: ago(41), wrong });
+  await brewOf(paleAle, "Plateau thirty", { sharedBrewId, state: "in package", startedAt: ago(38) });
+  await brewOf(paleAle, "Harbour sixty-five", { sharedBrewId, state: "closed", startedAt: ago(37) });
+  await brewOf(paleAle, "Coach-house seventy", {
+    sharedBrewId,
+    state: "on the kettle",
+    startedAt: new Date(now - 2.5 * HOUR_MS),
+  });
+  await brewOf(porter, "Shed fifty", {});
+}
+
+function requireKept<Thing>(all: readonly Kept<Thing>[], is: (thing: Thing) => boolean): Kept<Thing> {
+  const found = all.find(({ thing }) => is(thing));
+  if (found === undefined) throw new Error("the demo refers to something that it does not have");
+  return found;
+}
