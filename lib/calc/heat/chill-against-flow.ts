@@ -46,12 +46,13 @@ function wortFlow({ fromC, toC, coolantC, conductance }: Chill, coolantWPerK: nu
   const coldEndK = toC - coolantC;
   const dropK = fromC - toC;
   const spare = (wort: number): number => {
-    const hotEndK = fromC - coolantC - (wort * dropK) / coolantWPerK;
+    // At the most it is 0, which rounding may miss by a hair on the wrong side.
+    const hotEndK = Math.max(0, fromC - coolantC - (wort * dropK) / coolantWPerK);
     const excess = hotEndK / coldEndK - 1;
     const logMeanK = excess === 0 ? coldEndK : (coldEndK * excess) / Math.log1p(excess);
     return conductance * logMeanK - wort * dropK;
   };
   // At most what the coolant takes up if it leaves as hot as the wort comes in.
   const most = (coolantWPerK * (fromC - coolantC)) / dropK;
-  return findRoot({ f: spare, low: 0, high: most, tolerance: most * 1e-10 }).x;
+  return findRoot({ f: spare, low: 0, high: most, tolerance: most * 1e-13 }).x;
 }

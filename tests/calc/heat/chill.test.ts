@@ -147,6 +147,11 @@ describe("chill against a flow", () => {
     expectWithin((24 * WORT_J_PER_KG_K) / cooled(balanced).seconds / FLOW_W_PER_K, 1, 1e-4);
   });
 
+  it("slows down steadily as the wort gets hotter to begin with", () => {
+    const times = Array.from({ length: 400 }, (_, i) => cooled({ ...COUNTERFLOW, fromC: celsius(70 + i * 0.07) }).seconds);
+    expect(times).toEqual([...times].sort((a, b) => a - b));
+  });
+
   it("beats the coil with the same conductance and water", () => {
     expect(cooled(COUNTERFLOW).seconds).toBeLessThan(cooled(COIL).seconds);
   });
