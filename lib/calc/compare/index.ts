@@ -1,0 +1,2 @@
+export { RECONCILIATION_RANGE, reconcileLinear, type Reconciliation } from "./reconcile-linear";
+export type { LinearConstraint } from "./orthonormal-constraints";

@@ -1,0 +1,1 @@
+export { CHI_SQUARED_RANGE, chiSquaredUpperTail } from "./chi-squared-upper-tail";
