@@ -1,5 +1,6 @@
 /** Brings the database at DATABASE_URL up to date: `npm run migrate`. */
 import { fileURLToPath } from "node:url";
+import { MigrationError } from "umzug";
 import { applyMigrations } from "./apply-migrations";
 
 const folder = fileURLToPath(new URL("../../prisma/migrations", import.meta.url));
@@ -11,11 +12,11 @@ async function migrate(): Promise<string> {
   return names.length === 0 ? "The database is up to date." : `Applied to the database: ${names.join(", ")}.`;
 }
 
-/** Umzug names the migration and keeps what the database said as the cause. */
 function inOneSentence(error: unknown): string {
-  if (!(error instanceof Error)) return String(error);
-  const { cause } = error;
-  return cause instanceof Error ? `${error.message} (${cause.message})` : error.message;
+  if (error instanceof MigrationError && error.cause instanceof Error) {
+    return `The migration ${error.migration.name} was not applied: ${error.cause.message}`;
+  }
+  return error instanceof Error ? error.message : String(error);
 }
 
 try {

@@ -8,11 +8,12 @@ export const MIGRATIONS = fileURLToPath(new URL("../../prisma/migrations", impor
 
 /**
  * Set-up of the server tests: a fresh, migrated database for each run, on the server at DATABASE_URL_TEST (whose account
- * may make databases) or on one started for the run.
+ * may make databases and roles, and is no superuser) or on one started for the run.
  */
 export default async function setUp(): Promise<() => Promise<void>> {
   const given = process.env.DATABASE_URL_TEST ?? "";
-  const server = given === "" ? await startThrowAwayDatabase("gylebook") : { url: given, stop: () => Promise.resolve() };
+  const server =
+    given === "" ? await startThrowAwayDatabase("gylebook") : { url: given, stop: () => Promise.resolve() };
   const scratch = await createDatabase(server.url);
   await applyMigrations({ databaseUrl: scratch.url, folder: MIGRATIONS });
   process.env.DATABASE_URL = scratch.url;

@@ -1,0 +1,42 @@
+import { randomUUID } from "node:crypto";
+import type { Client } from "pg";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { eventRow, fillSpace, spaceRows } from "../../support/content-rows";
+import { connectAs, insert } from "../../support/sql-session";
+
+const HERE = { spaceId: randomUUID(), userId: randomUUID() };
+const TABLES = ["recipe_revision", "equipment_revision", "brew_event", "audit_log"];
+
+let app: Client;
+let owner: Client;
+
+beforeAll(async () => {
+  app = await connectAs("gyle_app", HERE);
+  owner = await connectAs("owner", HERE);
+  const rows = spaceRows(HERE);
+  await fillSpace(app, rows);
+  await insert(app, "brew_event", eventRow(rows.brew, HERE.userId));
+  await insert(app, "audit_log", { action: "test", outcome: "ok", space_id: HERE.spaceId });
+});
+
+afterAll(async () => {
+  await app.end();
+  await owner.end();
+});
+
+describe.each(TABLES)("%s", (table) => {
+  it.each([`UPDATE ${table} SET space_id = space_id`, `DELETE FROM ${table}`, `TRUNCATE ${table} CASCADE`])(
+    "refuses gyle_app: %s",
+    async (sql) => {
+      await expect(app.query(sql)).rejects.toThrow("permission denied");
+    },
+  );
+
+  // The trigger stops also whoever has the right.
+  it.each([`UPDATE ${table} SET space_id = space_id`, `DELETE FROM ${table}`, `TRUNCATE ${table} CASCADE`])(
+    "refuses its owner: %s",
+    async (sql) => {
+      await expect(owner.query(sql)).rejects.toThrow("is append-only");
+    },
+  );
+});

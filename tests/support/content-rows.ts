@@ -1,0 +1,88 @@
+import { createHash, randomUUID } from "node:crypto";
+import type { Client } from "pg";
+import { insert, type Row, type SpaceContext } from "./sql-session";
+
+export const HASH = createHash("sha256").update("any").digest();
+
+export interface SpaceRows {
+  readonly recipe: Row;
+  readonly recipeRevision: Row;
+  readonly equipment: Row;
+  readonly equipmentRevision: Row;
+  readonly brew: Row;
+}
+
+/** Rows that the database takes, as it sees them; a test changes one value to see it refused. */
+export function spaceRows({ spaceId, userId }: SpaceContext): SpaceRows {
+  const [recipeId, equipmentId] = [randomUUID(), randomUUID()];
+  const common = { space_id: spaceId };
+  return {
+    recipe: { ...common, id: recipeId, title: "Bitter", head_rev: 1, root_id: recipeId, created_by: userId },
+    recipeRevision: {
+      ...common,
+      recipe_id: recipeId,
+      rev: 1,
+      content: {},
+      content_hash: HASH,
+      calc_version: "test",
+      author_id: userId,
+    },
+    equipment: { ...common, id: equipmentId, owner_user_id: userId, name: "Kettle", head_rev: 1 },
+    equipmentRevision: {
+      ...common,
+      equipment_id: equipmentId,
+      rev: 1,
+      kettle_l: 30,
+      rated_w: 2500,
+      rated_v: 230,
+      supply_v: 230,
+      figures: {},
+      content_hash: HASH,
+    },
+    brew: {
+      ...common,
+      id: randomUUID(),
+      title: "Bitter",
+      recipe_id: recipeId,
+      recipe_rev: 1,
+      recipe_root: recipeId,
+      equipment_id: equipmentId,
+      equipment_rev: 1,
+      brewer_user_id: userId,
+      target_volume_l: 20,
+      recipe: {},
+      equipment_snapshot: {},
+      ambient: {},
+      run_sheet: [],
+      predicted: {},
+      calc_version: "test",
+    },
+  };
+}
+
+/** A reading of 20 °P, as the log keeps it. */
+export function eventRow(brew: Row, actorId: string): Row {
+  return {
+    space_id: brew.space_id,
+    id: randomUUID(),
+    brew_id: brew.id,
+    device_id: randomUUID(),
+    device_seq: 1,
+    actor_id: actorId,
+    kind: "gravity",
+    occurred_at: new Date("2026-03-01T10:00:00Z"),
+    value: 1.083,
+    unit: "sg",
+    payload: { quantity: "fermenter.originalExtract" },
+    payload_hash: HASH,
+  };
+}
+
+/** Fills a space with one recipe, one kettle and one brew. */
+export async function fillSpace(client: Client, rows: SpaceRows): Promise<void> {
+  await insert(client, "recipe", rows.recipe);
+  await insert(client, "recipe_revision", rows.recipeRevision);
+  await insert(client, "equipment", rows.equipment);
+  await insert(client, "equipment_revision", rows.equipmentRevision);
+  await insert(client, "brew", rows.brew);
+}
