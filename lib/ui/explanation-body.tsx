@@ -1,22 +1,32 @@
 import type { ReactElement, ReactNode } from "react";
-import type { Explanation } from "@/lib/calc/explain";
-import { QUANTITIES } from "@/lib/calc/ledger";
+import type { ExplainedNumber } from "@/lib/calc/explain";
+import type { QuantityId } from "@/lib/calc/ledger";
 import type { Preferences } from "@/lib/model/preferences";
 import { ExplanationInputs } from "./explanation-inputs";
 import { Quantity } from "./quantity";
 
 /** What an explanation says: in words, as an equation, from which inputs, by which source, and what would change it. */
 export interface ExplanationBodyProps {
-  readonly explanation: Explanation;
+  readonly explanation: ExplainedNumber;
   readonly preferences: Preferences;
-  readonly onFollow?: ((quantity: string) => void) | undefined;
+  readonly onFollow?: ((quantity: QuantityId) => void) | undefined;
 }
 
 export function ExplanationBody({ explanation, preferences, onFollow }: ExplanationBodyProps): ReactElement {
-  const { dimension } = QUANTITIES[explanation.id];
+  const { dimension } = explanation;
   return (
     <div className="flex flex-col gap-5">
-      <p>{explanation.words}</p>
+      <div>
+        <p className="mb-2 text-2xl">
+          <Quantity
+            value={explanation.value}
+            dimension={dimension}
+            preferences={preferences}
+            reason="This brew has no such value."
+          />
+        </p>
+        <p>{explanation.words}</p>
+      </div>
       <Part heading="Equation">
         <p className="font-serif text-lg break-words">{explanation.equation}</p>
       </Part>
@@ -38,8 +48,12 @@ export function ExplanationBody({ explanation, preferences, onFollow }: Explanat
       <Part heading="Holds for">
         <p>{explanation.validRange}</p>
       </Part>
-      <Part heading="Source">
-        <p>{explanation.source}</p>
+      <Part heading={explanation.sources.length === 1 ? "Source" : "Sources"}>
+        <ul>
+          {explanation.sources.map(({ anchor, title }) => (
+            <li key={anchor}>{title}</li>
+          ))}
+        </ul>
       </Part>
     </div>
   );

@@ -1,16 +1,17 @@
 import type { ReactElement } from "react";
-import type { Explanation } from "@/lib/calc/explain";
+import type { ExplainedNumber } from "@/lib/calc/explain";
+import type { QuantityId } from "@/lib/calc/ledger";
 import type { Preferences } from "@/lib/model/preferences";
 import { fixedDigits } from "./fixed-digits";
 import { Quantity } from "./quantity";
 
-type Input = Explanation["inputs"][number];
+type Input = ExplainedNumber["inputs"][number];
 
 /** The inputs of an explanation with their units; one that is itself computed leads on to its own explanation. */
 export interface ExplanationInputsProps {
   readonly inputs: readonly Input[];
   readonly preferences: Preferences;
-  readonly onFollow?: ((quantity: string) => void) | undefined;
+  readonly onFollow?: ((quantity: QuantityId) => void) | undefined;
 }
 
 export function ExplanationInputs({ inputs, preferences, onFollow }: ExplanationInputsProps): ReactElement {
@@ -20,6 +21,7 @@ export function ExplanationInputs({ inputs, preferences, onFollow }: Explanation
         <div key={input.label} className="flex items-baseline justify-between gap-4 border-b border-rule py-1">
           <dt>
             <InputLabel input={input} onFollow={onFollow} />
+            {input.from === undefined ? null : <span className="text-sm text-muted"> ({input.from})</span>}
           </dt>
           <dd className="text-end">
             <InputValue input={input} preferences={preferences} />
@@ -50,13 +52,13 @@ function InputValue({
   readonly input: Input;
   readonly preferences: Preferences;
 }): ReactElement {
-  if (input.dimension !== undefined) {
+  if (input.dimension !== null) {
     return <Quantity value={input.value} dimension={input.dimension} preferences={preferences} />;
   }
   return (
     <>
       {plain(input.value)}
-      {input.unit === undefined || input.unit === "" ? null : <span className="quantity-unit">{input.unit}</span>}
+      {input.unit === "" ? null : <span className="quantity-unit">{input.unit}</span>}
     </>
   );
 }

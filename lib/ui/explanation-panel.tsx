@@ -1,7 +1,8 @@
 "use client";
 
 import { useEffect, useId, useRef, type ReactElement } from "react";
-import type { Explanation } from "@/lib/calc/explain";
+import type { ExplainedNumber } from "@/lib/calc/explain";
+import type { QuantityId } from "@/lib/calc/ledger";
 import type { Preferences } from "@/lib/model/preferences";
 import { ExplanationBody } from "./explanation-body";
 
@@ -12,10 +13,10 @@ import { ExplanationBody } from "./explanation-body";
  * - `onFollow(quantity)` opens the explanation of an input that is itself a number of the ledger.
  */
 export interface ExplanationPanelProps {
-  readonly explanation: Explanation | null;
+  readonly explanation: ExplainedNumber | null;
   readonly preferences: Preferences;
   readonly onClose: () => void;
-  readonly onFollow?: ((quantity: string) => void) | undefined;
+  readonly onFollow?: ((quantity: QuantityId) => void) | undefined;
 }
 
 export function ExplanationPanel({ explanation, preferences, onClose, onFollow }: ExplanationPanelProps): ReactElement {

@@ -34,11 +34,7 @@ export function Quantity(props: QuantityProps): ReactElement {
   return (
     <span className={classes}>
       <Figure shown={shown} />
-      {shown.interval === null ? null : (
-        <span aria-hidden className="quantity-interval">
-          {aligned ? shown.interval : ` ${shown.interval}`}
-        </span>
-      )}
+      {shown.interval === null ? null : <IntervalFigure text={shown.interval} />}
       <span className="sr-only">{shown.spoken}</span>
     </span>
   );
@@ -52,15 +48,29 @@ function format(props: QuantityProps, value: number): FormattedQuantity {
 
 /** Split at the mark, so that a table can line it up; read aloud from the hidden text beside it. */
 function Figure({ shown }: { readonly shown: FormattedQuantity }): ReactElement {
-  const mark = shown.text.indexOf(".");
-  const whole = mark === -1 ? shown.text : shown.text.slice(0, mark);
-  const part = mark === -1 ? "" : shown.text.slice(mark);
   return (
     <span aria-hidden className="quantity-figure">
-      <span className="quantity-whole">{whole}</span>
-      <span className="quantity-part">{part}</span>
+      <SplitAtMark text={shown.text} />
       <span className="quantity-unit">{shown.unit}</span>
     </span>
+  );
+}
+
+function IntervalFigure({ text }: { readonly text: string }): ReactElement {
+  return (
+    <span aria-hidden className="quantity-figure quantity-interval">
+      <SplitAtMark text={` ${text}`} />
+    </span>
+  );
+}
+
+function SplitAtMark({ text }: { readonly text: string }): ReactElement {
+  const mark = text.lastIndexOf(".");
+  return (
+    <>
+      <span className="quantity-whole">{mark === -1 ? text : text.slice(0, mark)}</span>
+      <span className="quantity-part">{mark === -1 ? "" : text.slice(mark)}</span>
+    </>
   );
 }
 

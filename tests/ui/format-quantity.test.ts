@@ -39,7 +39,7 @@ describe("formatQuantity", () => {
     );
     expect(shown({ value: 23.44, dimension: "volume", interval: { low80: 18.4, high80: 28.4 } })).toBe("23 ± 5 L");
     expect(shown({ value: 12.02, dimension: "extract", interval: { low80: 11.9, high80: 12.14 } })).toBe(
-      "12.02 ± 0.12 °P",
+      "12.0 ± 0.1 °P",
     );
   });
 
@@ -52,6 +52,10 @@ describe("formatQuantity", () => {
       "0.13 ± 0.16 gal",
     );
     expect(shown({ value: 0.2, dimension: "extract", interval: { low80: -0.3, high80: 0.7 } }, US)).toContain("SG");
+  });
+
+  it("prints no interval that its digits cannot show", () => {
+    expect(shown({ value: 12, dimension: "extract", interval: { low80: 11.99, high80: 12.01 } })).toBe("12.0 °P");
   });
 
   it("tells a long day in hours", () => {
@@ -87,8 +91,8 @@ describe("digitsForInterval", () => {
     expect(digitsForInterval(half, 3)).toBe(digits);
   });
 
-  it("stops one digit past the usual", () => {
-    expect(digitsForInterval(0.00001, 1)).toBe(2);
+  it("stops at the usual digits", () => {
+    expect(digitsForInterval(0.00001, 1)).toBe(1);
   });
 });
 

@@ -30,14 +30,14 @@ export function KettleList({ home, kettles, role, preferences }: KettleListProps
         <>
           <ul className="list-ruled">
             {kettles.map(({ id, ownerName, equipment }) => (
-              <li key={id} className="flex items-center justify-between gap-4">
-                <span className="min-w-0">
-                  <Link href={`${home}/equipment/${id}`} className="target">
-                    {equipment.name}
-                  </Link>
-                  <span className="block pb-2 text-sm text-muted">{ownerName}</span>
-                </span>
-                <Quantity value={equipment.usualBatch} dimension="volume" preferences={preferences} digits={0} />
+              <li key={id} className="pb-2">
+                <Link href={`${home}/equipment/${id}`} className="target">
+                  {equipment.name}
+                </Link>
+                <p className="text-sm text-muted">
+                  {ownerName}, <Quantity value={equipment.usualBatch} dimension="volume" preferences={preferences} /> a
+                  batch
+                </p>
               </li>
             ))}
           </ul>

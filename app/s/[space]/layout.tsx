@@ -1,5 +1,4 @@
 import type { Metadata } from "next";
-import Link from "next/link";
 import type { ReactNode } from "react";
 import { requireMember } from "@/lib/server/session";
 import { SpaceNavigation } from "./space-navigation";
@@ -19,10 +18,7 @@ export default async function SpaceLayout({ params, children }: SpaceLayoutProps
   return (
     <>
       <div className="no-print border-b border-rule">
-        <div className="mx-auto flex max-w-[76rem] flex-wrap items-center gap-x-8 px-4">
-          <Link href={`/s/${spaceSlug}`} className="target font-semibold no-underline hover:underline">
-            {spaceName}
-          </Link>
+        <div className="mx-auto max-w-[76rem] px-4">
           <SpaceNavigation slug={spaceSlug} name={spaceName} hasPeople={spaceKind === "club"} />
         </div>
       </div>

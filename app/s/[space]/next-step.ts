@@ -43,11 +43,11 @@ function sharedBrewToJoin({ member, brews, sharedBrews, kettles }: SpaceState): 
   if (open === undefined) return null;
   const kettle = kettles.find(({ ownerId }) => ownerId === member.userId);
   if (kettle === undefined) {
-    const why = `The club brews ${open.title}. To take part, say what you brew on.`;
+    const why = `${open.title} is open to join. To take part, say what you brew on.`;
     return { why, label: "Describe your kettle", href: `/s/${member.spaceSlug}/equipment/new` };
   }
   const href = `/s/${member.spaceSlug}/recipes/${open.recipeId}/kettles/${kettle.id}`;
-  return { why: `The club brews ${open.title}.`, label: `See it on ${kettle.equipment.name}`, href };
+  return { why: `${open.title} is open to join.`, label: `See it on ${kettle.equipment.name}`, href };
 }
 
 function whatIsMissing({ member, recipes, kettles, sharedBrews }: SpaceState): NextStep | null {
@@ -62,7 +62,7 @@ function whatIsMissing({ member, recipes, kettles, sharedBrews }: SpaceState): N
   const [shared] = sharedBrews;
   if (roleMay(member.role, "brew") || shared === undefined) return null;
   const href = `${home}/shared-brews/${shared.id}`;
-  return { why: `The club brews ${shared.title}.`, label: "See how it goes", href };
+  return { why: `${shared.title} is brewed together.`, label: "See how it goes", href };
 }
 
 function whatFerments({ member, brews }: SpaceState): NextStep | null {

@@ -25,7 +25,7 @@ export default async function SpacePage({ params }: SpacePageProps) {
   const home = `/s/${member.spaceSlug}`;
   return (
     <>
-      <h1>{member.spaceName}</h1>
+      <h1>What is brewing</h1>
       <NextStepLine step={nextStep({ member, recipes, kettles, brews, sharedBrews })} />
       <div className="mt-10 grid gap-x-12 gap-y-10 lg:grid-cols-[minmax(0,2fr)_minmax(0,1fr)]">
         <div className="flex flex-col gap-10">

@@ -54,7 +54,7 @@ function SharedBrewPart(props: {
 }) {
   const { home, shared, brews, recipeTitle } = props;
   return (
-    <article className="mb-8">
+    <article>
       <h3>
         <Link href={`${home}/shared-brews/${shared.id}`} className="target">
           {shared.title}

@@ -17,24 +17,31 @@ interface SpaceNavigationProps {
   readonly hasPeople: boolean;
 }
 
-/** The parts of a space; the one that is open says so. */
+/** The space and its parts; the one that is open says so. */
 export function SpaceNavigation({ slug, name, hasPeople }: SpaceNavigationProps) {
   const pathname = usePathname();
+  const home = `/s/${slug}`;
+  const parts = PARTS.filter(({ path }) => hasPeople || path !== "people");
   return (
-    <nav aria-label={name} className="local-nav">
+    <nav aria-label={name} className="local-nav flex flex-wrap gap-x-8">
+      <Link href={home} aria-current={pathname === home ? "page" : undefined} className="font-semibold">
+        {name}
+      </Link>
       <ul className="flex flex-wrap gap-x-5">
-        {PARTS.filter(({ path }) => hasPeople || path !== "people").map(({ path, label }) => {
-          const href = `/s/${slug}/${path}`;
-          const isOpen = pathname === href || pathname.startsWith(`${href}/`);
-          return (
-            <li key={path}>
-              <Link href={href} aria-current={pathname === href ? "page" : isOpen ? "true" : undefined}>
-                {label}
-              </Link>
-            </li>
-          );
-        })}
+        {parts.map(({ path, label }) => (
+          <li key={path}>
+            <Link href={`${home}/${path}`} aria-current={current(pathname, `${home}/${path}`)}>
+              {label}
+            </Link>
+          </li>
+        ))}
       </ul>
     </nav>
   );
+}
+
+/** "page" for the page itself, "true" for the part that a page lies in. */
+function current(pathname: string, href: string): "page" | "true" | undefined {
+  if (pathname === href) return "page";
+  return pathname.startsWith(`${href}/`) ? "true" : undefined;
 }

@@ -1,4 +1,3 @@
-import type { Station } from "@/lib/calc/ledger";
 import { IONS, SALTS, type Ion, type Salt } from "@/lib/calc/water";
 import { AMBIENT_FIELDS } from "@/lib/model/ambient-fields";
 import type { MeasuredField } from "@/lib/model/field";
@@ -84,7 +83,6 @@ export const ROW_FIELDS = {
 export type RowList = keyof typeof ROW_FIELDS;
 export type GristList = "mashGrist" | "kettleGrist";
 export type HopList = "boilHops" | "standHops" | "dryHops";
-export const ROW_LISTS = ["steps", "mashGrist", "kettleGrist", "boilHops", "standHops", "dryHops"] as const;
 
 export type Column =
   | "name"
@@ -111,15 +109,11 @@ export interface Draft {
   readonly rows: Readonly<Record<RowList, readonly Row[]>>;
 }
 
-/** Where on the ledger a list of rows stands. */
-export const LIST_STATION: Readonly<Record<RowList, Station>> = {
-  steps: "mash",
-  mashGrist: "mash",
-  kettleGrist: "kettle",
-  boilHops: "kettle",
-  standHops: "stand",
-  dryHops: "fermenter",
-};
+/** The number in a column; null for a word. */
+export function rowField(list: RowList, column: Column): MeasuredField | null {
+  const fields: Readonly<Partial<Record<Column, MeasuredField>>> = ROW_FIELDS[list];
+  return fields[column] ?? null;
+}
 
 /** The name of a cell's control, unique on the page and unchanged when its row moves. */
 export function cellName(list: RowList, key: string, column: Column): string {

@@ -22,9 +22,12 @@ export function InvitationTable({ invitations, revokeAction }: InvitationTablePr
     { id: "revoke", label: "End it now", cell: ({ id }) => <RevokeForm id={id} action={revokeAction} /> },
   ];
   return (
-    <div className="mt-8">
-      <DataTable caption="Open invitations" columns={columns} records={open} keyOf={({ id }) => id} />
-    </div>
+    <section aria-labelledby="invitations">
+      <h2 id="invitations" className="mb-3">
+        Open invitations
+      </h2>
+      <DataTable caption="Open invitations" captionHidden columns={columns} records={open} keyOf={({ id }) => id} />
+    </section>
   );
 }
 

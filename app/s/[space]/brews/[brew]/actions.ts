@@ -1,0 +1,47 @@
+"use server";
+
+import { revalidatePath } from "next/cache";
+import type { ActionResult } from "@/lib/model/action-result";
+import { brewMove } from "@/lib/model/brew-input";
+import { readingInput } from "@/lib/model/reading-input";
+import { action } from "@/lib/server/action";
+import { AppError } from "@/lib/server/app-error";
+import { moveBrew } from "@/lib/server/brews/move";
+import { recordReading } from "@/lib/server/readings/writes";
+import { optionalViewer, proveMember, requireMember, type Member } from "@/lib/server/session";
+
+/** A redirect to the sign-in page would throw away what is typed on the run sheet, so it is said instead. */
+async function memberAtTheKettle(space: string): Promise<Member> {
+  const viewer = await optionalViewer();
+  if (viewer === null) {
+    throw new AppError(
+      "UNAUTHENTICATED",
+      "You are no longer signed in. Sign in on another tab and save again; what you typed stays here.",
+    );
+  }
+  const member = await proveMember(viewer, space);
+  if (member === null) throw new AppError("NOT_FOUND", "There is no such brew here.");
+  return member;
+}
+
+export async function recordReadingAction(
+  space: string,
+  input: unknown,
+): Promise<ActionResult<{ readonly savedAt: Date }>> {
+  const run = action(readingInput, async (reading) => {
+    await recordReading(await memberAtTheKettle(space), reading);
+    revalidatePath(`/s/${space}/brews/${reading.brewId}`, "layout");
+    return { savedAt: new Date() };
+  });
+  return run(input);
+}
+
+export async function moveBrewAction(space: string, input: unknown): Promise<ActionResult<void>> {
+  const run = action(brewMove, async (move) => {
+    const moved = await moveBrew(await requireMember(space), move);
+    revalidatePath(`/s/${space}/brews/${move.id}`, "layout");
+    if (moved.ok) return;
+    throw new AppError("CONFLICT", "Somebody else moved this brew a moment ago. The page now shows where it is.");
+  });
+  return run(input);
+}

@@ -1,0 +1,44 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { BREW_STATES } from "@/lib/model/brew";
+import { listRegister } from "@/lib/server/brews/register";
+import { requireMember } from "@/lib/server/session";
+import { EmptyState } from "@/lib/ui/empty-state";
+import { RegisterTable } from "./register-table";
+import { StateFilter } from "./state-filter";
+
+export const metadata: Metadata = { title: "Brews" };
+
+interface BrewsPageProps {
+  readonly params: Promise<{ readonly space: string }>;
+  readonly searchParams: Promise<{ readonly state?: string | string[] }>;
+}
+
+export default async function BrewsPage({ params, searchParams }: BrewsPageProps) {
+  const member = await requireMember((await params).space);
+  const wanted = (await searchParams).state;
+  const entries = await listRegister(member);
+  const state = BREW_STATES.find((each) => each === wanted) ?? null;
+  const shown = entries.filter((entry) => state === null || entry.state === state);
+  const home = `/s/${member.spaceSlug}`;
+  return (
+    <>
+      <h1 className="mb-4">Brews</h1>
+      {entries.length === 0 ? (
+        <EmptyState action={<Link href={`${home}/recipes`}>Open a recipe</Link>}>
+          Here stands every batch with its brewer, its kettle and its original extract, planned and measured. A batch
+          begins at a recipe: choose a kettle there and plan the brew.
+        </EmptyState>
+      ) : (
+        <>
+          <StateFilter home={home} entries={entries} chosen={state} />
+          {shown.length === 0 ? (
+            <p className="text-muted">No batch is {state}.</p>
+          ) : (
+            <RegisterTable home={home} entries={shown} preferences={member.preferences} />
+          )}
+        </>
+      )}
+    </>
+  );
+}

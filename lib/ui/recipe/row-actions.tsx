@@ -1,0 +1,66 @@
+"use client";
+
+import type { MouseEvent, ReactElement } from "react";
+import { flushSync } from "react-dom";
+import type { RowList } from "./draft";
+import { useEditor } from "./editor-context";
+
+/** Moves, copies and removes a row. */
+export interface RowActionsProps {
+  readonly list: RowList;
+  readonly rowKey: string;
+  readonly name: string;
+  readonly index: number;
+  readonly count: number;
+  readonly move: (by: -1 | 1) => void;
+}
+
+export function RowActions({ list, rowKey, name, index, count, move }: RowActionsProps): ReactElement {
+  const { dispatch } = useEditor();
+
+  function copy(event: MouseEvent<HTMLButtonElement>): void {
+    const item = event.currentTarget.closest("li");
+    flushSync(() => dispatch({ type: "duplicate row", list, row: rowKey }));
+    item?.nextElementSibling?.querySelector("input")?.focus();
+  }
+
+  function remove(event: MouseEvent<HTMLButtonElement>): void {
+    const add = event.currentTarget.closest("section")?.querySelector<HTMLElement>("[data-add]");
+    flushSync(() => dispatch({ type: "remove row", list, row: rowKey, name }));
+    add?.focus();
+  }
+
+  return (
+    <div role="group" aria-label={`Row of ${name}`} className="no-print col-span-2 flex md:col-span-1 md:justify-end">
+      <MoveButton words={`Move ${name} up`} arrow="↑" isAtEnd={index === 0} onClick={() => move(-1)} />
+      <MoveButton words={`Move ${name} down`} arrow="↓" isAtEnd={index === count - 1} onClick={() => move(1)} />
+      <button type="button" className="button-link target justify-center text-sm" onClick={copy}>
+        Copy<span className="sr-only"> {name}</span>
+      </button>
+      <button type="button" className="button-link target justify-center px-1 text-sm" onClick={remove}>
+        Remove<span className="sr-only"> {name}</span>
+      </button>
+    </div>
+  );
+}
+
+function MoveButton(props: {
+  readonly words: string;
+  readonly arrow: string;
+  readonly isAtEnd: boolean;
+  readonly onClick: () => void;
+}): ReactElement {
+  const { words, arrow, isAtEnd, onClick } = props;
+  return (
+    <button
+      type="button"
+      className={`target cursor-pointer justify-center ${isAtEnd ? "text-muted opacity-50" : ""}`}
+      aria-disabled={isAtEnd}
+      aria-label={words}
+      title={words}
+      onClick={isAtEnd ? undefined : onClick}
+    >
+      {arrow}
+    </button>
+  );
+}

@@ -1,0 +1,110 @@
+"use client";
+
+import { useState, type ReactElement } from "react";
+import type { MeasuredField } from "@/lib/model/field";
+import { fieldIds } from "../field-ids";
+import { fieldUnit } from "../read-field";
+import { cellName, rowField, type Column, type Row, type RowList } from "./draft";
+import { useEditor } from "./editor-context";
+import { EMPTY } from "./entry";
+import { KindSelect } from "./kind-select";
+import { fillFromName } from "./fill-from-name";
+import { columnHeading } from "./row-layout";
+import { cellLabel } from "./row-labels";
+import { unitBeside } from "./unit-beside";
+
+/** One cell of an ingredient row: a text, a number or a kind. */
+export interface RowCellProps {
+  readonly list: RowList;
+  readonly row: Row;
+  readonly index: number;
+  readonly column: Column;
+  readonly error: string | undefined;
+}
+
+export function RowCell(props: RowCellProps): ReactElement {
+  const { list, row, index, column } = props;
+  const { preferences, isReadOnly } = useEditor();
+  const field = rowField(list, column);
+  const unit = field === null ? "" : fieldUnit(field, preferences);
+  const { text } = row.cells[column] ?? EMPTY;
+  const heading = columnHeading(list, column);
+  return (
+    <div className={column === "name" ? "col-span-2 min-w-0 md:col-span-1" : "min-w-0"}>
+      <span aria-hidden className="text-sm text-muted md:hidden">
+        {unit === "" ? heading : `${heading}, ${unit}`}
+      </span>
+      {isReadOnly ? (
+        <span className={field === null ? "block" : "block md:text-end"}>
+          <span className="sr-only">{cellLabel(list, row, index, column)}: </span>
+          {text === "" ? "—" : text}
+          {text === "" ? null : <span className="quantity-unit">{unitBeside(text, unit)}</span>}
+        </span>
+      ) : (
+        <Control {...props} text={text} field={field} unit={unit} />
+      )}
+    </div>
+  );
+}
+
+interface ControlProps extends RowCellProps {
+  readonly text: string;
+  readonly field: MeasuredField | null;
+  readonly unit: string;
+}
+
+function Control({ list, row, index, column, error, text, field, unit }: ControlProps): ReactElement {
+  const { dispatch, preferences, reference } = useEditor();
+  const [isFocused, setFocused] = useState(false);
+  const name = cellName(list, row.key, column);
+  const ids = fieldIds(name);
+  const label = cellLabel(list, row, index, column);
+  const type = (written: string): void => {
+    dispatch({ type: "type in row", list, row: row.key, column, text: written });
+    if (column !== "name" || reference === null) return;
+    const entries = fillFromName({ list, name: written, reference, preferences });
+    if (entries !== null) dispatch({ type: "fill row", list, row: row.key, entries });
+  };
+  if (column === "kind") return <KindSelect list={list} id={ids.control} label={label} kind={text} onChange={type} />;
+  const shownError = isFocused ? undefined : error;
+  return (
+    <>
+      <input
+        id={ids.control}
+        name={name}
+        type="text"
+        className={field === null ? "input" : "input text-end"}
+        inputMode={field === null || field.min < 0 ? "text" : "decimal"}
+        list={column === "name" ? datalistOf(list) : undefined}
+        aria-label={label}
+        aria-describedby={[unit === "" ? "" : unitId(list, column), shownError === undefined ? "" : ids.error].join(
+          " ",
+        )}
+        aria-invalid={shownError !== undefined}
+        autoComplete="off"
+        maxLength={80}
+        value={text}
+        onChange={(event) => type(event.target.value)}
+        onFocus={(event) => {
+          setFocused(true);
+          event.target.select();
+        }}
+        onBlur={() => setFocused(false)}
+      />
+      {shownError === undefined ? null : (
+        <span id={ids.error} className="field-error text-sm">
+          {shownError}
+        </span>
+      )}
+    </>
+  );
+}
+
+function datalistOf(list: RowList): string {
+  return list === "mashGrist" || list === "kettleGrist" ? `typical-${list}` : "hop-varieties";
+}
+
+/** The hidden text that tells a cell's unit. */
+export function unitId(list: RowList, column: Column): string {
+  return `unit-${list}-${column}`;
+}

@@ -1,0 +1,90 @@
+"use client";
+
+import { memo, type KeyboardEvent, type ReactElement } from "react";
+import { flushSync } from "react-dom";
+import { formatQuantity } from "../format-quantity";
+import type { Row, RowList } from "./draft";
+import { useEditor } from "./editor-context";
+import { RowActions } from "./row-actions";
+import { RowCell } from "./row-cell";
+import { rowName } from "./row-labels";
+import { ROW_LAYOUTS } from "./row-layout";
+
+/** One ingredient or step: its cells, what the ledger makes of it, and its buttons. */
+export interface RowEditorProps {
+  readonly list: RowList;
+  readonly row: Row;
+  readonly index: number;
+  readonly count: number;
+  /** Messages by control, or nothing: an unchanged row is not drawn again. */
+  readonly problems: Readonly<Record<string, string>> | undefined;
+  /** Share of the extract, or IBU, by the list's layout. */
+  readonly result: number | null;
+}
+
+export const RowEditor = memo(function RowEditor(props: RowEditorProps): ReactElement {
+  const { list, row, index, count, problems, result } = props;
+  const { isReadOnly, dispatch } = useEditor();
+  const layout = ROW_LAYOUTS[list];
+  const name = rowName(list, row, index);
+
+  function move(by: -1 | 1): void {
+    // Moving the row in the page takes the focus off it in some browsers.
+    const focused = document.activeElement;
+    flushSync(() => dispatch({ type: "move row", list, row: row.key, by }));
+    if (focused instanceof HTMLElement) focused.focus();
+  }
+
+  function onKeyDown(event: KeyboardEvent<HTMLLIElement>): void {
+    if (event.altKey && (event.key === "ArrowUp" || event.key === "ArrowDown")) {
+      event.preventDefault();
+      move(event.key === "ArrowUp" ? -1 : 1);
+    }
+    const isLastCell =
+      event.target instanceof HTMLInputElement && event.target.name.endsWith(`.${layout.columns.at(-1) ?? ""}`);
+    if (event.key === "Enter" && isLastCell) {
+      event.preventDefault();
+      const item = event.currentTarget;
+      flushSync(() => dispatch({ type: "add row", list, below: row.key }));
+      item.nextElementSibling?.querySelector("input")?.focus();
+    }
+  }
+
+  return (
+    <li
+      className={`grid max-w-none grid-cols-2 items-start gap-x-2 gap-y-1 border-b border-rule py-2 md:border-0 md:py-0.5 ${layout.grid}`}
+      onKeyDown={isReadOnly ? undefined : onKeyDown}
+    >
+      {layout.columns.map((column) => (
+        <RowCell key={column} {...{ list, row, index, column }} error={problems?.[`${list}.${row.key}.${column}`]} />
+      ))}
+      {layout.result === null ? null : <RowResult name={name} kind={layout.result} value={result} />}
+      {isReadOnly ? null : <RowActions {...{ list, name, index, count, move }} rowKey={row.key} />}
+    </li>
+  );
+});
+
+function RowResult(props: {
+  readonly name: string;
+  readonly kind: "share" | "bitterness";
+  readonly value: number | null;
+}): ReactElement {
+  const { preferences } = useEditor();
+  const { name, kind, value } = props;
+  const words = kind === "share" ? "Share of the extract" : "Bitterness";
+  const shown =
+    value === null
+      ? null
+      : formatQuantity({ value, dimension: kind === "share" ? "fraction" : "bitterness", preferences });
+  return (
+    <div className="flex min-h-11 items-baseline gap-2 md:items-center md:justify-end">
+      <span aria-hidden className="text-sm text-muted md:hidden">
+        {kind === "share" ? "Of the extract" : "Gives"}
+      </span>
+      <output aria-live="off" aria-label={`${words} from ${name}`} className="whitespace-nowrap">
+        {shown === null ? "—" : shown.text}
+        {shown === null ? null : <span className="quantity-unit">{shown.unit}</span>}
+      </output>
+    </div>
+  );
+}

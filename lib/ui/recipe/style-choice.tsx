@@ -1,0 +1,16 @@
+"use client";
+
+import type { ReactElement } from "react";
+import type { Draft } from "./draft";
+import { DraftSelect } from "./draft-select";
+import { useEditor } from "./editor-context";
+
+/** The style that the beer is held against, if any. Until the list has come, only the chosen one stands in it. */
+export function StyleChoice({ draft }: { readonly draft: Draft }): ReactElement {
+  const { reference } = useEditor();
+  const code = draft.fields.style.text;
+  const none = { value: "", text: "No style" };
+  const known = reference?.styles.map((style) => ({ value: style.code, text: `${style.code} ${style.name}` }));
+  const options = [none, ...(known ?? (code === "" ? [] : [{ value: code, text: code }]))];
+  return <DraftSelect draft={draft} name="style" label="Style" options={options} />;
+}
