@@ -1,5 +1,4 @@
 import { fraction, type Fraction } from "@/lib/calc/units";
-import { sameName } from "./ingredients";
 
 /** A hop variety with the alpha acids of a usual crop; the lot's own figure stands on its packet. */
 export interface HopVariety {
@@ -97,7 +96,3 @@ export const HOP_VARIETIES: readonly HopVariety[] = ROWS.map(([name, low, high])
   alphaLow: fraction(low),
   alphaHigh: fraction(high),
 }));
-
-export function findHopVariety(name: string): HopVariety | null {
-  return HOP_VARIETIES.find((variety) => sameName(variety.name, name)) ?? null;
-}

@@ -108,21 +108,13 @@ const MALT_EXTRACTS: readonly Row[] = [
   ["Liquid malt extract dark", 1, 0.2, 78.6],
   ["Dry malt extract dark", 1, 0.035, 78.6],
 ];
+
 export const TYPICAL_FERMENTABLES: readonly TypicalFermentable[] = [
   ...MALTS.map((row) => typical(row, "malt")),
   ...ADJUNCTS.map((row) => typical(row, "adjunct")),
   ...SUGARS.map((row) => typical(row, "sugar")),
   ...MALT_EXTRACTS.map((row) => typical(row, "malt extract")),
 ];
-
-/** The list's entry of this name, in whatever letters it was typed. */
-export function findTypicalFermentable(name: string): TypicalFermentable | null {
-  return TYPICAL_FERMENTABLES.find((entry) => sameName(entry.name, name)) ?? null;
-}
-
-export function sameName(one: string, other: string): boolean {
-  return one.trim().toLowerCase() === other.trim().toLowerCase();
-}
 
 function typical([name, extract, moisture, colour, share]: Row, kind: FermentableKind): TypicalFermentable {
   return {

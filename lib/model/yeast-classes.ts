@@ -1,5 +1,4 @@
 import { celsius, fraction, type Celsius, type Fraction } from "@/lib/calc/units";
-import { sameName } from "./ingredients";
 
 /** A class of yeast with its usual apparent attenuation and temperature; a strain's own sheet replaces them. */
 export interface YeastClass {
@@ -49,7 +48,3 @@ export const YEAST_CLASSES: readonly YeastClass[] = ROWS.map(([name, attenuation
   celsiusLow: celsius(low),
   celsiusHigh: celsius(high),
 }));
-
-export function findYeastClass(name: string): YeastClass | null {
-  return YEAST_CLASSES.find((entry) => sameName(entry.name, name)) ?? null;
-}
