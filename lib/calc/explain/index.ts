@@ -1,0 +1,6 @@
+export type { ExplainedNumber, Explanation, ExplanationInput, WhatIf } from "./explanation";
+export { explain } from "./explain";
+export { explainFermentable } from "./explain-fermentable";
+export { explainHop } from "./explain-hop";
+export { limitWords, type LimitWords } from "./limit-words";
+export type { SourceReference } from "./source-titles";

@@ -1,0 +1,48 @@
+/** Sources of the explained numbers: anchor of docs/sources.md and what stands there, in one line. */
+export const SOURCE_TITLES = {
+  "antoine-water": "Antoine equation of water, handbook constants",
+  "asbc-beer-10a": "ASBC Methods of Analysis, Beer-10A: colour of beer",
+  "asbc-beer-13": "ASBC Methods of Analysis, Beer-13: carbon dioxide in beer",
+  "asbc-beer-33": "ASBC Methods of Analysis, Beer-33: energy of beer",
+  "asbc-tables": "ASBC tables: specific gravity and extract",
+  "ashrae-carrier": "ASHRAE Handbook after Carrier 1918: evaporation from open water",
+  "balling-1865": "Balling 1865: extract, alcohol and attenuation",
+  "brewing-room-book-1985": "The Brewing Room Book 1984/85: specific heat of malt",
+  "bubnik-1995": "Bubník and others 1995, Sugar Technologists Manual: density and specific heat of sugar solutions",
+  "delange-2011": "deLange 2011: fit to the carbon dioxide table of ASBC Beer-13",
+  "ebc-analytica": "EBC Analytica 9.6: colour of beer",
+  "energy-balance": "Conservation of energy",
+  "fix-fix-1997": "Fix and Fix 1997: yeast to pitch",
+  "iso-2533-1975": "ISO 2533:1975: standard atmosphere",
+  "iupac-2021": "IUPAC 2021: standard atomic weights",
+  "kays-london-1984": "Kays and London 1984, Compact Heat Exchangers",
+  "kell-1975": "Kell 1975: density of water",
+  "kolbach-1953": "Kolbach 1953: residual alkalinity",
+  "malowicki-shellhammer-2005": "Malowicki and Shellhammer 2005: isomerisation of alpha acids",
+  "mass-balance": "Conservation of mass and of extract",
+  "morey-1995": "Morey 1995: colour of beer from malt colour units",
+  narziss: "Narziß and Back, Die Bierbrauerei: strength of the first wort",
+  "nbs-440-1942": "NBS Circular C440, 1942: density of sugar solutions",
+  "nist-sp-811": "NIST SP 811, 2008: exact definitions of US units",
+  "nist-steam-tables": "NIST/ASME steam tables: heat of evaporation",
+  "oiml-r22": "OIML R 22, 1973: density of ethanol",
+  "tinseth-1997": "Tinseth 1997: hop utilisation",
+  "trade-practice": "Common practice, no source",
+} as const satisfies Readonly<Record<string, string>>;
+
+export type SourceAnchor = keyof typeof SOURCE_TITLES;
+
+export interface SourceReference {
+  /** Anchor of docs/sources.md. */
+  readonly anchor: SourceAnchor;
+  readonly title: string;
+}
+
+/**
+ * Gives anchors their titles.
+ *
+ * @returns A reference for each anchor, in the same order.
+ */
+export function referencesOf(anchors: readonly SourceAnchor[]): readonly SourceReference[] {
+  return anchors.map((anchor) => ({ anchor, title: SOURCE_TITLES[anchor] }));
+}
