@@ -2,7 +2,7 @@ import { createAccount } from "@/lib/server/accounts/create-account";
 import { directory } from "@/lib/server/db";
 import { hashPassword } from "@/lib/server/password";
 import { closeSession, openSession } from "@/lib/server/sessions/writes";
-import { proveMember, proveViewer, type Member } from "@/lib/server/session";
+import { proveMember, proveViewer, type Member } from "@/lib/server/proof";
 import { foundClubFor } from "@/lib/server/spaces/writes";
 import { DEMO_CLUB, DEMO_OUTSIDER, DEMO_PASSWORD, DEMO_PEOPLE, OTHER_CLUB, type DemoPerson } from "./people";
 

@@ -42,7 +42,9 @@ export interface MigrationOrder {
 export async function applyMigrations({ databaseUrl, folder }: MigrationOrder): Promise<readonly string[]> {
   const files = await readMigrations(folder);
   const client = new Client({ connectionString: databaseUrl, connectionTimeoutMillis: 10_000 });
-  await client.connect();
+  await client.connect().catch((error: unknown) => {
+    throw new Error(`The database is not reachable: ${reasonOf(error)}.`, { cause: error });
+  });
   try {
     await client.query("SELECT pg_advisory_lock($1)", [LOCK]);
     await client.query(CREATE_TABLE);
@@ -57,6 +59,12 @@ export async function applyMigrations({ databaseUrl, folder }: MigrationOrder): 
   } finally {
     await client.end();
   }
+}
+
+/** A name with several addresses fails once for each, and the error around them says nothing itself. */
+function reasonOf(error: unknown): string {
+  const first: unknown = error instanceof AggregateError ? error.errors[0] : error;
+  return first instanceof Error ? first.message : String(first);
 }
 
 async function readMigrations(folder: string): Promise<readonly MigrationFile[]> {

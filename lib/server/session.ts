@@ -2,63 +2,14 @@ import "server-only";
 import { cookies, headers } from "next/headers";
 import { notFound, redirect } from "next/navigation";
 import { cache } from "react";
-import type { Preferences } from "@/lib/model/preferences";
-import { ROLES, type Role } from "@/lib/model/roles";
 import { safePath } from "@/lib/model/safe-path";
 import { sessionCookie } from "./auth";
-import { directory } from "./db";
-import { findSession } from "./sessions/reads";
-import { SPACE_KINDS, type SpaceKind } from "@/lib/model/space";
-import { storedWord } from "./stored-word";
+import { proveMember, proveViewer, type Member, type Viewer } from "./proof";
 
-const SLUG = /^[a-z0-9-]{3,40}$/;
+// Proving needs no request, so that it also serves commands, which run outside of one.
+export { proveMember, proveViewer, type Member, type Viewer };
+
 const PATH_HEADER = "x-gylebook-path";
-
-// Not exported, so that only this file can make a Viewer or a Member. It exists for the compiler alone.
-declare const proven: unique symbol;
-
-/** Somebody signed in. */
-export interface Viewer {
-  readonly [proven]: true;
-  readonly userId: string;
-  readonly displayName: string;
-  readonly preferences: Preferences;
-}
-
-/** Somebody signed in who belongs to a space, with the role of this moment. */
-export interface Member extends Viewer {
-  readonly spaceId: string;
-  readonly spaceSlug: string;
-  readonly spaceName: string;
-  readonly spaceKind: SpaceKind;
-  readonly role: Role;
-}
-
-/** The person behind a session's reference. */
-export async function proveViewer(reference: string): Promise<Viewer | null> {
-  // The cast is the proof: nothing else makes a Viewer.
-  return (await findSession(reference)) as Viewer | null;
-}
-
-/** The viewer as a member of a space; null when there is no such space, or they do not belong to it now. */
-export async function proveMember(viewer: Viewer, spaceSlug: string): Promise<Member | null> {
-  // A part of an address may hold anything, also what the database would not take as a text.
-  if (!SLUG.test(spaceSlug)) return null;
-  const membership = await directory.membership.findFirst({
-    where: { userId: viewer.userId, status: "active", space: { slug: spaceSlug, deletedAt: null } },
-    select: { role: true, space: { select: { id: true, slug: true, name: true, kind: true } } },
-  });
-  if (membership === null) return null;
-  const { role, space } = membership;
-  return {
-    ...viewer,
-    spaceId: space.id,
-    spaceSlug: space.slug,
-    spaceName: space.name,
-    spaceKind: storedWord(SPACE_KINDS, space.kind),
-    role: storedWord(ROLES, role),
-  };
-}
 
 /** The viewer, or null for somebody who is not signed in. Asked once a request, however often it is called. */
 export const optionalViewer = cache(async (): Promise<Viewer | null> => {

@@ -1,0 +1,55 @@
+import "server-only";
+import type { Preferences } from "@/lib/model/preferences";
+import { ROLES, type Role } from "@/lib/model/roles";
+import { SPACE_KINDS, type SpaceKind } from "@/lib/model/space";
+import { directory } from "./db";
+import { findSession } from "./sessions/reads";
+import { storedWord } from "./stored-word";
+
+const SLUG = /^[a-z0-9-]{3,40}$/;
+
+// Not exported, so that only this file can make a Viewer or a Member. It exists for the compiler alone.
+declare const proven: unique symbol;
+
+/** Somebody signed in. */
+export interface Viewer {
+  readonly [proven]: true;
+  readonly userId: string;
+  readonly displayName: string;
+  readonly preferences: Preferences;
+}
+
+/** Somebody signed in who belongs to a space, with the role of this moment. */
+export interface Member extends Viewer {
+  readonly spaceId: string;
+  readonly spaceSlug: string;
+  readonly spaceName: string;
+  readonly spaceKind: SpaceKind;
+  readonly role: Role;
+}
+
+/** The person behind a session's reference. */
+export async function proveViewer(reference: string): Promise<Viewer | null> {
+  // The cast is the proof: nothing else makes a Viewer.
+  return (await findSession(reference)) as Viewer | null;
+}
+
+/** The viewer as a member of a space; null when there is no such space, or they do not belong to it now. */
+export async function proveMember(viewer: Viewer, spaceSlug: string): Promise<Member | null> {
+  // A part of an address may hold anything, also what the database would not take as a text.
+  if (!SLUG.test(spaceSlug)) return null;
+  const membership = await directory.membership.findFirst({
+    where: { userId: viewer.userId, status: "active", space: { slug: spaceSlug, deletedAt: null } },
+    select: { role: true, space: { select: { id: true, slug: true, name: true, kind: true } } },
+  });
+  if (membership === null) return null;
+  const { role, space } = membership;
+  return {
+    ...viewer,
+    spaceId: space.id,
+    spaceSlug: space.slug,
+    spaceName: space.name,
+    spaceKind: storedWord(SPACE_KINDS, space.kind),
+    role: storedWord(ROLES, role),
+  };
+}
