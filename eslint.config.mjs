@@ -21,6 +21,8 @@ export default tseslint.config(
       // Units stand beside numbers in texts all over the project; a number in a template is not a mistake here.
       "@typescript-eslint/restrict-template-expressions": ["error", { allowNumber: true }],
       "@typescript-eslint/no-confusing-void-expression": ["error", { ignoreArrowShorthand: true }],
+      // Taking a field out of an object by naming it is the way to leave it out.
+      "@typescript-eslint/no-unused-vars": ["error", { ignoreRestSiblings: true }],
       eqeqeq: "error",
     },
   },
@@ -40,7 +42,7 @@ export default tseslint.config(
         { publicOnly: true, require: { FunctionDeclaration: true, ClassDeclaration: true }, contexts: [] },
       ],
       "jsdoc/require-description": ["error", { contexts: ["FunctionDeclaration"] }],
-      "jsdoc/require-returns": "error",
+      "jsdoc/require-returns": ["error", { publicOnly: true }],
       "jsdoc/no-types": "error",
       "jsdoc/check-tag-names": ["error", { definedTags: ["validRange", "source"] }],
     },

@@ -54,8 +54,14 @@ export function benchCalculation(): void {
   });
   console.log(`ledger/brew           ${ledgers.toFixed(0)} per second (4 fermentables, 4 hops, 2 rests)`);
   console.log(`ledger/intervals      ${perSecond(() => intervals(input)).toFixed(0)} per second`);
-  console.log(`adapt, fits           ${adapted.toFixed(0)} per second = ${(ledgers / adapted).toFixed(1)} ledgers each`);
-  console.log(`adapt, with ways out  ${perSecond(() => { one(input.equipment, strong); }).toFixed(0)} per second`);
+  console.log(
+    `adapt, fits           ${adapted.toFixed(0)} per second = ${(ledgers / adapted).toFixed(1)} ledgers each`,
+  );
+  console.log(
+    `adapt, with ways out  ${perSecond(() => {
+      one(input.equipment, strong);
+    }).toFixed(0)} per second`,
+  );
   let last = 0;
   for (const count of [10, 100, 1_000, 10_000]) {
     const members = kettles(count);

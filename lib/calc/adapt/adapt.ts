@@ -2,7 +2,8 @@ import { brew, type Ambient, type Equipment, type Ledger, type Limit, type Recip
 import { litres, type Litres } from "../units";
 import type { Intention, WayOut } from "./intention";
 import { solveAmounts } from "./solve-amounts";
-import { isBroken, waysOut } from "./ways-out";
+import { isBroken } from "./attempt";
+import { waysOut } from "./ways-out";
 
 /** What the shared brew holds constant; the rest follows each kettle. */
 export interface Hold {

@@ -25,9 +25,11 @@ export class GristSplit {
   }
 
   /**
-   * Masses of all rows for an amount of extract in the kettle and a share of it that the mash gives up.
+   * Finds the masses of all rows for an amount of extract in the kettle and a share of it that the mash gives up.
    *
    * The colouring rows are scaled so that the colour comes out as wanted, and the pale rows make up the extract.
+   *
+   * @returns Masses, kg, in the order of the rows.
    */
   masses(extractKg: number, mashYield: number, kgLovibond: number): number[] {
     const plain = this.rows.map((row, i) => this.massOf(row.share, i, extractKg, mashYield));

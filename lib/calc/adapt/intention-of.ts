@@ -17,7 +17,7 @@ import type { Intention, IntendedHop } from "./intention";
  * intentionOf({ recipe, ledger }).originalExtract; // 12
  */
 export function intentionOf({ recipe, ledger }: { readonly recipe: Recipe; readonly ledger: Ledger }): Intention {
-  const { fermentables, hops, water, intoFermenter, topUp: _later, ...kept } = recipe;
+  const { fermentables, hops, water, intoFermenter, topUp, ...kept } = recipe;
   const { quantities } = ledger;
   const hotWaterL = (quantities["water.mash"] ?? 0) + (quantities["water.sparge"] ?? 0);
   return {
@@ -25,7 +25,7 @@ export function intentionOf({ recipe, ledger }: { readonly recipe: Recipe; reado
     intoFermenter: null,
     originalExtract: quantities["fermenter.originalExtract"] ?? 0,
     colour: ebc(quantities["fermenter.colour"] ?? 0),
-    fermentables: fermentables.map(({ kg: _kg, ...row }, i) => ({
+    fermentables: fermentables.map(({ kg, ...row }, i) => ({
       ...row,
       share: fraction(Math.min(1, ledger.fermentables[i]?.share ?? 0)),
     })),

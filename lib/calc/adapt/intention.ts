@@ -37,6 +37,7 @@ export type WayOutKind =
   | "thicker mash"
   | "thinner mash"
   | "fewer rests"
+  | "gentler steps"
   | "two mashes"
   | "longer boil"
   | "split batch";
@@ -44,7 +45,9 @@ export type WayOutKind =
 /** One computed way to brew the beer on equipment that it does not fit as intended. */
 export interface WayOut {
   readonly kind: WayOutKind;
-  /** The figure that defines it: litres, minutes, L/kg, a share or a number of mashes or batches. */
+  /** A second change that it needs; null for most. */
+  readonly also: WayOutKind | null;
+  /** The figure that defines it: litres, minutes, L/kg, °C of the warmest rest, a share, or a number of rests, mashes or batches. */
   readonly figure: number;
   /** How far it is from the intention: 0 is the intention itself; the ways out are ranked by it. */
   readonly distance: number;

@@ -69,13 +69,13 @@ export function solveAmounts(task: Task): SolvedAmounts {
 }
 
 function firstDraft({ intention, intoFermenter, topUp }: Task): Recipe {
-  const { originalExtract: _extract, colour: _colour, ...kept } = intention;
+  const { originalExtract, colour, ...kept } = intention;
   return {
     ...kept,
     intoFermenter,
     topUp,
-    fermentables: intention.fermentables.map(({ share: _share, ...row }) => ({ ...row, kg: kilograms(0) })),
-    hops: intention.hops.map(({ ibu: _ibu, gramsPerLitre, ...hop }) => ({
+    fermentables: intention.fermentables.map(({ share, ...row }) => ({ ...row, kg: kilograms(0) })),
+    hops: intention.hops.map(({ ibu, gramsPerLitre, ...hop }) => ({
       ...hop,
       grams: grams((gramsPerLitre ?? 1) * intoFermenter),
     })),

@@ -40,6 +40,7 @@ export interface Beer {
  *
  * The malt extract attenuates by the middle of the yeast's range, sugars by their own fermentability.
  *
+ * @returns Strengths, masses, volumes and doses to the packaged beer.
  * @source Balling (docs/sources.md#balling-1865); attenuation ranges docs/sources.md#trade-practice
  */
 export function afterBoil(a: {

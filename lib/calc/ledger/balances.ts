@@ -42,8 +42,6 @@ export function balancesOf(sums: GristSums, masses: Masses, beer: Beer): Station
   const hotWort = stream("hot wort", masses.postBoilKg, masses.postBoilExtractKg);
   const leftExtractKg = (masses.postBoilExtractKg * masses.leftKg) / masses.postBoilKg;
   const wort = stream("wort", masses.postBoilKg - masses.leftKg, masses.postBoilExtractKg - leftExtractKg);
-  const beerOut = stream("beer", beer.beerKg, beer.residualKg);
-  const leftShare = beer.beerKg > 0 ? beer.leftKg / beer.beerKg : 0;
   return [
     balance(
       "water",
@@ -68,15 +66,23 @@ export function balancesOf(sums: GristSums, masses: Masses, beer: Beer): Station
       [hotWort],
     ),
     balance("stand", [hotWort], [stream("left with trub, hops and hoses", masses.leftKg, leftExtractKg)], [wort]),
+    ...coldBalances(wort, topUp, beer),
+  ];
+}
+
+function coldBalances(wort: Stream, topUp: Stream, beer: Beer): StationBalance[] {
+  const young = stream("beer", beer.beerKg, beer.residualKg);
+  const leftShare = beer.beerKg > 0 ? beer.leftKg / beer.beerKg : 0;
+  return [
     balance(
       "fermenter",
       [wort, topUp],
       [stream("turned to alcohol, CO₂ and yeast", beer.goneKg, beer.fermentedKg)],
-      [beerOut],
+      [young],
     ),
     balance(
       "package",
-      [beerOut],
+      [young],
       [stream("left with the yeast", beer.leftKg, beer.residualKg * leftShare)],
       [stream("packaged beer", beer.beerKg - beer.leftKg, beer.residualKg * (1 - leftShare))],
     ),

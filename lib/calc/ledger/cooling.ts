@@ -38,6 +38,7 @@ const STAND_PIECES = 4;
  * Where the coolant is too warm to pitch with, the chiller stops a few kelvin above it and the fermenter does the rest.
  * A counterflow chiller that cools to a stand runs back into the kettle, which mixes it.
  *
+ * @returns Times, temperatures and the curve that hops live through.
  * @source Energy balance (docs/sources.md#energy-balance)
  */
 export function coolWort(a: CoolingInput): Cooling {

@@ -52,16 +52,7 @@ export function planDay(a: {
 
   clock.add("prepare", HANDLING.prepareMin, ambient.tapWater, ambient.tapWater, waterL(strikeKg), 0);
   const strikeHeating = heatWater(a, strikeKg, strikeC);
-  const heatings: Heating[] = [strikeHeating];
-  let mashMin = 0;
-  let kettleC = strikeC;
-  for (let mash = 0; mash < recipe.mashes; mash++) {
-    clock.heat("heat strike water", strikeHeating, ambient.tapWater, strikeC, waterL(strikeKg), a);
-    const mashed = addMash(clock, one, strikeC);
-    heatings.push(...mashed.heatings);
-    mashMin += mashed.minutes;
-    kettleC = addLauter(clock, one, mashed.lastC);
-  }
+  const { heatings, mashMin, kettleC } = addMashes(clock, one, strikeHeating, strikeC, strikeKg);
   const boilHeating = heatToBoil(a, kettleC);
   heatings.push(boilHeating);
   clock.heat("heat to the boil", boilHeating, kettleC, heat.boilC, waterL(masses.runOffKg), a);
@@ -81,6 +72,27 @@ export function planDay(a: {
     cooling,
     energyKWh: stalled ? null : clock.energyKWh() + spargeKWh,
   };
+}
+
+/** Every mash in turn, each with its own strike water. */
+function addMashes(
+  clock: Clock,
+  one: DayInput,
+  strikeHeating: Heating,
+  strikeC: number,
+  strikeKg: number,
+): { readonly heatings: Heating[]; readonly mashMin: number; readonly kettleC: number } {
+  const heatings: Heating[] = [strikeHeating];
+  let mashMin = 0;
+  let kettleC = strikeC;
+  for (let mash = 0; mash < one.recipe.mashes; mash++) {
+    clock.heat("heat strike water", strikeHeating, one.ambient.tapWater, strikeC, waterL(strikeKg), one);
+    const mashed = addMash(clock, one, strikeC);
+    heatings.push(...mashed.heatings);
+    mashMin += mashed.minutes;
+    kettleC = addLauter(clock, one, mashed.lastC);
+  }
+  return { heatings, mashMin, kettleC };
 }
 
 /** The share of one of the equal mashes. */

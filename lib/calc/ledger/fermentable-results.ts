@@ -10,6 +10,7 @@ import type { Recipe } from "./recipe";
  *
  * Everything mashed loses the same share to conversion and lautering; sugars in the kettle lose none.
  *
+ * @returns Extract, share and colour share of each row.
  * @source Mass balance (docs/sources.md#mass-balance)
  */
 export function fermentableResults(

@@ -18,7 +18,11 @@ export interface GristSums {
   readonly dryHopsKg: number;
 }
 
-/** Lovibond of a row; the trade's relation goes slightly negative for water-white sugars, which have no colour. */
+/**
+ * Colour of a row as maltsters state it in America; the trade's relation goes slightly negative for water-white sugars.
+ *
+ * @returns Colour, °L; 0 for a sugar without colour.
+ */
 export function rowLovibond(colourEbc: Recipe["fermentables"][number]["colour"]): number {
   return colourEbc < 0.1 ? 0 : lovibondFromSrm(srmFromEbc(colourEbc));
 }

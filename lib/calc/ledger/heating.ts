@@ -22,6 +22,7 @@ interface HeatingInput {
 /**
  * Heats the strike water in the kettle.
  *
+ * @returns Minutes, or where it stalls.
  * @source Energy balance (docs/sources.md#energy-balance)
  */
 export function heatWater(a: HeatingInput, waterKg: number, toC: number): Heating {
@@ -31,6 +32,7 @@ export function heatWater(a: HeatingInput, waterKg: number, toC: number): Heatin
 /**
  * Heats the mash from one rest to the next; the grain counts as its weight in water times the ratio of the heats.
  *
+ * @returns Minutes, or where it stalls.
  * @source Energy balance (docs/sources.md#energy-balance, docs/sources.md#brewing-room-book-1985)
  */
 export function heatMash(a: HeatingInput, fromC: number, toC: number): Heating {
@@ -41,6 +43,7 @@ export function heatMash(a: HeatingInput, fromC: number, toC: number): Heating {
 /**
  * Heats the wort to the boil, with or without a lid.
  *
+ * @returns Minutes and what evaporated, or where it stalls.
  * @source Energy balance (docs/sources.md#energy-balance, docs/sources.md#ashrae-carrier)
  */
 export function heatToBoil(a: HeatingInput, fromC: number): Heating {

@@ -20,6 +20,7 @@ export interface KettleHeat {
 /**
  * Finds what the kettle's heater gives on this supply and what the boil needs.
  *
+ * @returns Powers, W; boiling point, °C; boil-off, kg/h.
  * @source P ∝ V² and the heat of vaporisation (docs/sources.md#energy-balance)
  */
 export function kettleHeat(equipment: Equipment, ambient: Ambient): KettleHeat {

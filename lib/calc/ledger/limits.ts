@@ -17,7 +17,11 @@ const SLACK = 1e-9;
 /** Warmer wort harms yeast and some fermenters. Common practice, no source. */
 const WARMEST_INTO_FERMENTER_C = 35;
 
-/** Volume of one mash, grain included, at its warmest rest. */
+/**
+ * Finds the volume of one mash, grain included, at its warmest rest.
+ *
+ * @returns Volume, L.
+ */
 export function mashLitres(recipe: Recipe, masses: Masses, sums: GristSums): number {
   const warmest = recipe.mash.reduce((most, step) => Math.max(most, step.celsius), 20);
   const waterAtRest = masses.mashWaterKg / waterDensity(celsius(Math.min(100, warmest)));

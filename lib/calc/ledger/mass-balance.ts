@@ -31,24 +31,44 @@ const AT_20 = celsius(20);
 const WATER_20 = waterDensity(AT_20);
 const STRONGEST_PLATO = 35;
 
-/** A passing guess of the solver may be stronger than any wort; the density stops at the end of its range. */
+/**
+ * Density at 20 °C; a passing guess of the solver may be stronger than any wort, and stops at the end of the range.
+ *
+ * @returns Density, kg/L.
+ */
 export const densityAt20 = (plato: number): number =>
   wortDensity({ plato: degreesPlato(Math.min(STRONGEST_PLATO, Math.max(0, plato))), celsius: AT_20 });
 
-/** Litres at 20 °C to kg of water. */
+/**
+ * Weighs water.
+ *
+ * @returns Mass of litres at 20 °C, kg.
+ */
 export const waterKg = (litresAt20: number): number => litresAt20 * WATER_20;
 
-/** kg of water to litres at 20 °C. */
+/**
+ * Measures water out.
+ *
+ * @returns Volume of a mass, L at 20 °C.
+ */
 export const waterL = (kg: number): number => kg / WATER_20;
 
-/** Wort volume that the kettle keeps: trub, hops, chiller and hoses, L at 20 °C. */
+/**
+ * Finds the wort that the kettle keeps: trub, hops, chiller and hoses.
+ *
+ * @returns Volume, L at 20 °C.
+ */
 export function leftInKettleL(sums: GristSums, equipment: Equipment): number {
   return (
     equipment.kettle.trub.value + equipment.kettle.transfer.value + equipment.hopAbsorption.value * sums.kettleHopsKg
   );
 }
 
-/** Wort that grain and dead space keep, L at 20 °C; each mash leaves the dead space full. */
+/**
+ * Finds the wort that grain and dead space keep; each mash leaves the dead space full.
+ *
+ * @returns Volume, L at 20 °C.
+ */
 export function retainedL(recipe: Recipe, sums: GristSums, equipment: Equipment): number {
   if (sums.gristKg === 0) return 0;
   return equipment.lauter.absorption.value * sums.gristKg + recipe.mashes * equipment.lauter.deadSpace.value;

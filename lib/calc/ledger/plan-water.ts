@@ -53,7 +53,11 @@ function firstGuessKg(recipe: Recipe, equipment: Equipment, sums: GristSums, eva
   return Math.max(waterKg(0.5), wortKg + heldKg - sums.maltWaterKg - sums.dissolvedKg);
 }
 
-/** Splits the hot-side water by the mash thickness; without a sparge all of it goes into the mash. */
+/**
+ * Splits the hot-side water by the mash thickness; without a sparge all of it goes into the mash.
+ *
+ * @returns Masses, kg.
+ */
 export function splitWater(
   recipe: Recipe,
   equipment: Equipment,

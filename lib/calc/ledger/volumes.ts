@@ -2,7 +2,11 @@ import { wortVolume } from "../kettle";
 import { celsius, degreesPlato, kilograms } from "../units";
 import type { Masses } from "./mass-balance";
 
-/** Wort at the end of the boil, L at 20 °C. */
+/**
+ * Finds the volume of the wort at the end of the boil.
+ *
+ * @returns Volume, L at the temperature, °C.
+ */
 export function postBoilLitres(masses: Masses, atC = 20): number {
   return wortVolume({
     kg: kilograms(masses.postBoilKg),
@@ -11,7 +15,11 @@ export function postBoilLitres(masses: Masses, atC = 20): number {
   });
 }
 
-/** Run-off in the kettle before the boil, L at a temperature. */
+/**
+ * Finds the volume of the run-off before the boil.
+ *
+ * @returns Volume, L at the temperature, °C.
+ */
 export function runOffLitres(masses: Masses, atC: number): number {
   return wortVolume({
     kg: kilograms(masses.runOffKg),
