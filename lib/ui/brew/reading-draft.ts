@@ -112,4 +112,3 @@ function enteredText({ amount, sample }: ReadingDraft, sampleC: number | null): 
 export function amountUnitText(draft: ReadingDraft, { dimension }: MeasuringPoint, preferences: Preferences): string {
   return draft.instrument === "refractometer" ? "°Bx" : displayUnit(dimension, preferences).unit;
 }
-

@@ -1,0 +1,71 @@
+import Link from "next/link";
+import type { Brew } from "@/lib/model/brew";
+import type { Preferences } from "@/lib/model/preferences";
+import { currentReadings } from "@/lib/ui/brew/current-readings";
+import { ReadingLine } from "@/lib/ui/brew/reading-line";
+import type { MeasuringPoint } from "@/lib/ui/brew/reading-draft";
+import { Quantity } from "@/lib/ui/quantity";
+import { ReadingForm } from "./reading-form";
+import type { RecordReading } from "./use-delivery";
+
+interface MeasuringPointViewProps {
+  readonly home: string;
+  readonly brew: Brew;
+  readonly point: MeasuringPoint;
+  readonly preferences: Preferences;
+  /** The step, which tells two forms for one quantity apart. */
+  readonly at: string;
+  readonly record: RecordReading;
+}
+
+/** What to measure, what to expect, what was read already, and the place for the next reading. */
+export function MeasuringPointView({ home, brew, point, preferences, at, record }: MeasuringPointViewProps) {
+  const readings = brew.readings.filter(({ quantity }) => quantity === point.quantity);
+  const current = currentReadings(readings).get(point.quantity);
+  const mayRecord = brew.mayWrite && brew.state !== "closed";
+  return (
+    <div className="mt-3 border-l-4 border-ink pl-3">
+      <p>
+        <strong>Measure: {point.label}.</strong>{" "}
+        {point.expected === null ? null : (
+          <>
+            Expect{" "}
+            <Link href={`${home}/brews/${brew.id}/comparison?explain=${point.quantity}`} className="explained">
+              <Quantity
+                value={point.expected.value}
+                interval={point.expected.interval}
+                dimension={point.dimension}
+                preferences={preferences}
+              />
+            </Link>
+            .
+          </>
+        )}
+      </p>
+      {readings.length === 0 ? (
+        <p className="hidden print:block">Read: ______________ at ________</p>
+      ) : (
+        <ul className="my-1">
+          {readings.map((reading) => (
+            <ReadingLine
+              key={reading.id}
+              reading={reading}
+              counts={reading === current}
+              dimension={point.dimension}
+              preferences={preferences}
+            />
+          ))}
+        </ul>
+      )}
+      {mayRecord ? (
+        <ReadingForm
+          brewId={brew.id}
+          point={point}
+          preferences={preferences}
+          name={`${at}-${point.quantity}`}
+          record={record}
+        />
+      ) : null}
+    </div>
+  );
+}

@@ -1,0 +1,48 @@
+import type { Brew } from "@/lib/model/brew";
+import type { Preferences } from "@/lib/model/preferences";
+import { pointsOutsideSteps } from "@/lib/ui/brew/measuring-points";
+import type { BrewPlan } from "@/lib/ui/brew/plan-of";
+import { MeasuringPointView } from "./measuring-point-view";
+import { firstCautions } from "./step-cautions";
+import { StepItem } from "./step-item";
+import type { RecordReading } from "./use-delivery";
+
+interface RunSheetProps {
+  readonly home: string;
+  readonly brew: Brew;
+  readonly plan: BrewPlan | null;
+  readonly preferences: Preferences;
+  readonly record: RecordReading;
+}
+
+/** The ledger turned along time, and what is measured when the day is over. */
+export function RunSheet(props: RunSheetProps) {
+  const { brew, plan } = props;
+  const first = firstCautions(brew.runSheet);
+  const later = pointsOutsideSteps(brew.runSheet, plan);
+  return (
+    <>
+      <section aria-labelledby="run-sheet">
+        <h2 id="run-sheet">Run sheet</h2>
+        <p className="text-muted">
+          {brew.startedAt === null
+            ? "Times count from starting to weigh out. Starting the brew day puts clock times beside them."
+            : "Clock times count from the start of the brew day."}
+        </p>
+        <ol className="mt-3 border-t border-ink">
+          {brew.runSheet.map((step) => (
+            <StepItem key={step.id} {...props} step={step} firstCautions={first.get(step.id) ?? new Set()} />
+          ))}
+        </ol>
+      </section>
+      {later.length === 0 ? null : (
+        <section aria-labelledby="later" className="mt-8">
+          <h2 id="later">After the brew day</h2>
+          {later.map((point) => (
+            <MeasuringPointView key={point.quantity} {...props} point={point} at="later" />
+          ))}
+        </section>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,42 @@
+import type { CautionId, Step } from "@/lib/calc/runsheet";
+import type { Brew } from "@/lib/model/brew";
+import type { Preferences } from "@/lib/model/preferences";
+import { pointsOfStep } from "@/lib/ui/brew/measuring-points";
+import type { BrewPlan } from "@/lib/ui/brew/plan-of";
+import { MeasuringPointView } from "./measuring-point-view";
+import { StepCautions } from "./step-cautions";
+import { StepFigures } from "./step-figures";
+import { StepTime } from "./step-time";
+import { stepTitle } from "./step-titles";
+import type { RecordReading } from "./use-delivery";
+
+interface StepItemProps {
+  readonly home: string;
+  readonly brew: Brew;
+  readonly plan: BrewPlan | null;
+  readonly step: Step;
+  readonly firstCautions: ReadonlySet<CautionId>;
+  readonly preferences: Preferences;
+  readonly record: RecordReading;
+}
+
+/** One step of the day: when, what, how much, what to beware of, what to measure. */
+export function StepItem({ plan, step, firstCautions, ...shared }: StepItemProps) {
+  const { brew, preferences } = shared;
+  return (
+    <li
+      id={step.id}
+      className="grid max-w-none break-inside-avoid grid-cols-[5.5rem_minmax(0,1fr)] gap-x-4 border-b border-rule py-4"
+    >
+      <StepTime step={step} startedAt={brew.startedAt} />
+      <div className="flex flex-col gap-2">
+        <h3>{stepTitle(step, brew.equipment)}</h3>
+        <StepFigures step={step} preferences={preferences} />
+        <StepCautions step={step} first={firstCautions} />
+        {pointsOfStep(step, plan).map((point) => (
+          <MeasuringPointView key={point.quantity} {...shared} point={point} at={step.id} />
+        ))}
+      </div>
+    </li>
+  );
+}

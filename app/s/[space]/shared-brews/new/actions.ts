@@ -1,0 +1,34 @@
+"use server";
+
+import { redirect } from "next/navigation";
+import { z } from "zod";
+import type { ActionResult } from "@/lib/model/action-result";
+import { newSharedBrew } from "@/lib/model/shared-brew";
+import { formAction } from "@/lib/server/action";
+import { requireMember } from "@/lib/server/session";
+import { createSharedBrew } from "@/lib/server/shared-brews/writes";
+
+/** The form names a revision of a recipe in one choice, and leaves the day empty when there is none yet. */
+const sharedBrewForm = z
+  .object({
+    recipe: z.string().regex(/^[0-9a-f-]{36}\/\d{1,7}$/, "Recipe is not chosen"),
+    title: z.string(),
+    plannedAt: z.string(),
+  })
+  .transform(({ recipe, title, plannedAt }) => {
+    const [recipeId, rev] = recipe.split("/");
+    return { recipeId, rev, title, plannedAt: plannedAt === "" ? null : plannedAt };
+  })
+  .pipe(newSharedBrew);
+
+export async function createSharedBrewAction(
+  space: string,
+  previous: ActionResult<void> | null,
+  form: FormData,
+): Promise<ActionResult<void>> {
+  const run = formAction(sharedBrewForm, async (sharedBrew) => {
+    const { id } = await createSharedBrew(await requireMember(space), sharedBrew);
+    redirect(`/s/${space}/shared-brews/${id}`);
+  });
+  return run(previous, form);
+}

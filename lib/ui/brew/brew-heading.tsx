@@ -1,0 +1,45 @@
+import Link from "next/link";
+import type { ReactElement } from "react";
+import type { BrewSummary } from "@/lib/model/brew";
+
+/** Which batch this is, whose, on what; and the two pages that it has. */
+export interface BrewHeadingProps {
+  readonly home: string;
+  readonly brew: BrewSummary;
+  readonly page: "run sheet" | "comparison";
+}
+
+export function BrewHeading({ home, brew, page }: BrewHeadingProps): ReactElement {
+  const own = `${home}/brews/${brew.id}`;
+  const pages = [
+    { id: "run sheet", href: own, text: "Run sheet" },
+    { id: "comparison", href: `${own}/comparison`, text: "Ledger comparison" },
+  ] as const;
+  return (
+    <header>
+      <h1>{brew.title}</h1>
+      <p className="text-muted">
+        {brew.brewerName} on {brew.equipmentName}, from{" "}
+        <Link href={`${home}/recipes/${brew.recipeId}/revisions/${brew.recipeRev}`}>revision {brew.recipeRev}</Link> of
+        the recipe
+        {brew.sharedBrewId === null ? null : (
+          <>
+            , in a <Link href={`${home}/shared-brews/${brew.sharedBrewId}`}>shared brew</Link>
+          </>
+        )}
+        .
+      </p>
+      <nav aria-label="This brew" className="local-nav mt-2">
+        <ul className="flex flex-wrap gap-x-5">
+          {pages.map(({ id, href, text }) => (
+            <li key={id}>
+              <Link href={href} aria-current={id === page ? "page" : undefined}>
+                {text}
+              </Link>
+            </li>
+          ))}
+        </ul>
+      </nav>
+    </header>
+  );
+}

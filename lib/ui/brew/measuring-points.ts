@@ -1,0 +1,32 @@
+import { MEASURABLE } from "@/lib/calc/compare";
+import { QUANTITIES, type QuantityId } from "@/lib/calc/ledger";
+import type { Step } from "@/lib/calc/runsheet";
+import { MEASURABLE_IDS, type MeasurableId } from "@/lib/model/reading";
+import type { BrewPlan } from "./plan-of";
+import type { MeasuringPoint } from "./reading-draft";
+
+function isMeasurable(id: QuantityId): id is MeasurableId {
+  return MEASURABLE_IDS.some((each) => each === id);
+}
+
+/** What the plan expects at one measuring point, and how well it is usually measured. */
+export function measuringPoint(quantity: MeasurableId, plan: BrewPlan | null): MeasuringPoint {
+  const { label, dimension } = QUANTITIES[quantity];
+  const value = plan?.ledger.quantities[quantity] ?? null;
+  const interval = plan?.intervals[quantity] ?? null;
+  const expected = value === null ? null : { value, interval };
+  return { quantity, label, dimension, expected, usualSd: MEASURABLE[quantity].typicalSd };
+}
+
+/** What is measured at a step. */
+export function pointsOfStep({ measure }: Step, plan: BrewPlan | null): readonly MeasuringPoint[] {
+  return measure.filter(isMeasurable).map((quantity) => measuringPoint(quantity, plan));
+}
+
+/** What is measured after the brew day, or at no step of this sheet; only what the plan has a number for. */
+export function pointsOutsideSteps(steps: readonly Step[], plan: BrewPlan | null): readonly MeasuringPoint[] {
+  const atSteps = new Set(steps.flatMap((step) => step.measure));
+  return MEASURABLE_IDS.filter((quantity) => !atSteps.has(quantity))
+    .map((quantity) => measuringPoint(quantity, plan))
+    .filter(({ expected }) => expected !== null);
+}
