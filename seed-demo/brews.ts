@@ -60,9 +60,10 @@ function adapted({ written, kettle }: DemoBrew): Recipe {
     hold: { intoFermenter: null },
   });
   if (outcome.ok) return outcome.recipe;
-  throw new Error(
-    `the demo brew does not fit ${kettle.equipment.name}: ${outcome.reasons.map((limit) => limit.id).join(", ")}`,
-  );
+  // As a member would, the demo takes the nearest way out that is one brew.
+  const way = outcome.waysOut.find((each) => each.times === 1);
+  if (way !== undefined) return way.recipe;
+  throw new Error(`the demo brew does not fit ${kettle.equipment.name}, and has no way out`);
 }
 
 /** A brew that is moved on today would have begun today; the demo's lie in the past. */
