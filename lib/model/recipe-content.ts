@@ -121,3 +121,11 @@ export interface RecipeRevision {
   readonly authorName: string;
   readonly createdAt: Date;
 }
+
+/** One revision in a list. */
+export interface RevisionSummary {
+  readonly rev: number;
+  readonly message: string;
+  readonly authorName: string;
+  readonly createdAt: Date;
+}

@@ -13,6 +13,8 @@ export interface Editor {
   readonly dispatch: (action: EditorAction) => void;
   /** null until the lists have arrived. */
   readonly reference: Reference | null;
+  /** Opens the explanation of a number, or of what a row gives. */
+  readonly explain: (id: string) => void;
 }
 
 export const EditorContext = createContext<Editor>({
@@ -20,6 +22,7 @@ export const EditorContext = createContext<Editor>({
   isReadOnly: true,
   dispatch: () => undefined,
   reference: null,
+  explain: () => undefined,
 });
 
 export function useEditor(): Editor {

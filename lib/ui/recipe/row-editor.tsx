@@ -2,13 +2,13 @@
 
 import { memo, type KeyboardEvent, type ReactElement } from "react";
 import { flushSync } from "react-dom";
-import { formatQuantity } from "../format-quantity";
 import type { Row, RowList } from "./draft";
 import { useEditor } from "./editor-context";
 import { RowActions } from "./row-actions";
 import { RowCell } from "./row-cell";
 import { rowName } from "./row-labels";
 import { ROW_LAYOUTS } from "./row-layout";
+import { RowResult } from "./row-result";
 
 /** One ingredient or step: its cells, what the ledger makes of it, and its buttons. */
 export interface RowEditorProps {
@@ -58,33 +58,10 @@ export const RowEditor = memo(function RowEditor(props: RowEditorProps): ReactEl
       {layout.columns.map((column) => (
         <RowCell key={column} {...{ list, row, index, column }} error={problems?.[`${list}.${row.key}.${column}`]} />
       ))}
-      {layout.result === null ? null : <RowResult name={name} kind={layout.result} value={result} />}
+      {layout.result === null ? null : (
+        <RowResult id={`${list}.${row.key}`} name={name} kind={layout.result} value={result} />
+      )}
       {isReadOnly ? null : <RowActions {...{ list, name, index, count, move }} rowKey={row.key} />}
     </li>
   );
 });
-
-function RowResult(props: {
-  readonly name: string;
-  readonly kind: "share" | "bitterness";
-  readonly value: number | null;
-}): ReactElement {
-  const { preferences } = useEditor();
-  const { name, kind, value } = props;
-  const words = kind === "share" ? "Share of the extract" : "Bitterness";
-  const shown =
-    value === null
-      ? null
-      : formatQuantity({ value, dimension: kind === "share" ? "fraction" : "bitterness", preferences });
-  return (
-    <div className="flex min-h-11 items-baseline gap-2 md:items-center md:justify-end">
-      <span aria-hidden className="text-sm text-muted md:hidden">
-        {kind === "share" ? "Of the extract" : "Gives"}
-      </span>
-      <output aria-live="off" aria-label={`${words} from ${name}`} className="whitespace-nowrap">
-        {shown === null ? "—" : shown.text}
-        {shown === null ? null : <span className="quantity-unit">{shown.unit}</span>}
-      </output>
-    </div>
-  );
-}

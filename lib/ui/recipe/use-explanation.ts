@@ -1,33 +1,43 @@
 "use client";
 
-import { useState } from "react";
-import type { Explanation } from "@/lib/calc/explain";
+import { useCallback, useEffect, useRef, useState } from "react";
+import type { ExplainedNumber } from "@/lib/calc/explain";
 import { QUANTITIES, type QuantityId } from "@/lib/calc/ledger";
-import type { Brewed } from "./compute";
+import type { EditorState } from "./editor-state";
 
-/** The explanation that is open. The explanations come when the first is asked for. */
+/** The explanation that is open. The explanations themselves come when the first is asked for. */
 export interface OpenExplanation {
-  readonly explanation: Explanation | null;
+  readonly explanation: ExplainedNumber | null;
+  /** Opens a quantity of the ledger, or a row by list and key. */
   readonly open: (id: string) => void;
   readonly close: () => void;
 }
 
-export function useExplanation(brewed: Brewed | null): OpenExplanation {
-  const [explanation, setExplanation] = useState<Explanation | null>(null);
+type Shown = EditorState["shown"];
 
-  async function show(id: QuantityId): Promise<void> {
-    if (brewed === null) return;
-    const { explain } = await import("@/lib/calc/explain");
-    setExplanation(explain({ ...brewed, id }));
-  }
+export function useExplanation(shown: Shown): OpenExplanation {
+  const [explanation, setExplanation] = useState<ExplainedNumber | null>(null);
+  const latest = useRef(shown);
+  useEffect(() => {
+    latest.current = shown;
+  }, [shown]);
 
-  return {
-    explanation,
-    open: (id) => {
-      if (isQuantityId(id)) void show(id);
-    },
-    close: () => setExplanation(null),
-  };
+  // It never changes, so that rows which hold it are not drawn again.
+  const open = useCallback((id: string): void => {
+    void explained(latest.current, id).then(setExplanation);
+  }, []);
+  const close = useCallback(() => setExplanation(null), []);
+  return { explanation, open, close };
+}
+
+async function explained(shown: Shown, id: string): Promise<ExplainedNumber | null> {
+  if (shown === null) return null;
+  const { explain, explainFermentable, explainHop } = await import("@/lib/calc/explain");
+  if (isQuantityId(id)) return explain({ ...shown.brewed, id });
+  const fermentable = shown.keys.fermentables.indexOf(id);
+  if (fermentable !== -1) return explainFermentable({ ...shown.brewed, index: fermentable });
+  const hop = shown.keys.hops.indexOf(id);
+  return hop === -1 ? null : explainHop({ ...shown.brewed, index: hop });
 }
 
 function isQuantityId(id: string): id is QuantityId {

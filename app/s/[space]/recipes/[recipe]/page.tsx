@@ -1,0 +1,60 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { notFound } from "next/navigation";
+import { cache } from "react";
+import { roleMay } from "@/lib/model/roles";
+import { listEquipment } from "@/lib/server/equipment/reads";
+import { listRevisions } from "@/lib/server/recipes/list-revisions";
+import { findRecipe } from "@/lib/server/recipes/reads";
+import { requireMember } from "@/lib/server/session";
+import { kettleChoices, writtenKettle } from "@/lib/ui/recipe/kettle-choices";
+import { RecipeScreen } from "./recipe-screen";
+import { RevisionList } from "./revision-list";
+
+interface RecipePageProps {
+  readonly params: Promise<{ readonly space: string; readonly recipe: string }>;
+}
+
+const read = cache(async (space: string, id: string) => {
+  const member = await requireMember(space);
+  return { member, recipe: (await findRecipe(member, id)) ?? notFound() };
+});
+
+export async function generateMetadata({ params }: RecipePageProps): Promise<Metadata> {
+  const { space, recipe: id } = await params;
+  return { title: (await read(space, id)).recipe.title };
+}
+
+export default async function RecipePage({ params }: RecipePageProps) {
+  const { space, recipe: id } = await params;
+  const { member, recipe } = await read(space, id);
+  const [kettles, revisions] = await Promise.all([listEquipment(member), listRevisions(member, id)]);
+  const home = `/s/${member.spaceSlug}/recipes/${id}`;
+  const { title, content, rev } = recipe;
+  return (
+    <>
+      <div className="mb-4 flex flex-wrap items-center justify-between gap-x-6 gap-y-2">
+        <h1>{title}</h1>
+        <p className="no-print flex flex-wrap items-center gap-x-6">
+          <Link href={`${home}/kettles`} className="button button-quiet">
+            On every kettle
+          </Link>
+          <a href="#revisions" className="target">
+            Revision {rev}
+          </a>
+        </p>
+      </div>
+      <RecipeScreen
+        space={member.spaceSlug}
+        id={id}
+        rev={rev}
+        mayWrite={roleMay(member.role, "write recipes")}
+        title={title}
+        content={content}
+        kettles={[writtenKettle(content), ...kettleChoices(kettles, member.userId)]}
+        preferences={member.preferences}
+      />
+      <RevisionList home={home} revisions={revisions} />
+    </>
+  );
+}

@@ -1,0 +1,46 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { notFound } from "next/navigation";
+import { listEquipment } from "@/lib/server/equipment/reads";
+import { findRevision } from "@/lib/server/recipes/reads";
+import { requireMember } from "@/lib/server/session";
+import { Day } from "@/lib/ui/day";
+import { kettleChoices, writtenKettle } from "@/lib/ui/recipe/kettle-choices";
+import { RecipeLedger } from "@/lib/ui/recipe/recipe-ledger";
+
+interface RevisionPageProps {
+  readonly params: Promise<{ readonly space: string; readonly recipe: string; readonly revision: string }>;
+}
+
+export async function generateMetadata({ params }: RevisionPageProps): Promise<Metadata> {
+  return { title: `Revision ${(await params).revision}` };
+}
+
+export default async function RevisionPage({ params }: RevisionPageProps) {
+  const { space, recipe: id, revision } = await params;
+  const member = await requireMember(space);
+  const found = (await findRevision(member, id, Number(revision))) ?? notFound();
+  const kettles = await listEquipment(member);
+  const home = `/s/${member.spaceSlug}/recipes/${id}`;
+  const { title, rev, headRev, content, message, authorName, createdAt } = found;
+  return (
+    <>
+      <h1>{title}</h1>
+      <p className="mb-4">
+        Revision {rev} of {headRev}, by {authorName}, <Day at={createdAt} />
+        {message === "" ? "" : `: “${message}”`}. It never changes.{" "}
+        <span className="no-print">
+          <Link href={home}>{rev === headRev ? "Write on" : "Newest revision"}</Link> ·{" "}
+          <Link href={`${home}/kettles?rev=${rev}`}>On every kettle</Link>
+        </span>
+      </p>
+      <RecipeLedger
+        title={title}
+        content={content}
+        kettles={[writtenKettle(content), ...kettleChoices(kettles, member.userId)]}
+        preferences={member.preferences}
+        saving={null}
+      />
+    </>
+  );
+}

@@ -1,0 +1,35 @@
+"use client";
+
+import type { ReactElement } from "react";
+import type { Intervals } from "@/lib/calc/ledger";
+import { Notice } from "../notice";
+import { BeerLine } from "./beer-line";
+import { useEditor } from "./editor-context";
+import type { EditorState } from "./editor-state";
+import { StyleFigures } from "./style-figures";
+import { WaitingLine } from "./waiting-line";
+
+/** The beer's own numbers. They stay in sight on a wide screen while the rows below are written. */
+export function BeerPanel(props: { readonly editor: EditorState; readonly intervals: Intervals }): ReactElement {
+  const { editor, intervals } = props;
+  const { preferences, reference, explain } = useEditor();
+  const style = reference?.styles.find(({ code }) => code === editor.draft.fields.style.text);
+  if (editor.shown === null) {
+    return (
+      <Notice kind="attention">
+        <p>There is no ledger yet: {editor.waitingFor.join("; ")}.</p>
+      </Notice>
+    );
+  }
+  const { ledger } = editor.shown.brewed;
+  return (
+    <section
+      aria-label="The beer"
+      className="z-10 mb-6 flex flex-col gap-1 border-y border-ink bg-paper py-2 md:sticky md:top-0"
+    >
+      <BeerLine {...{ ledger, intervals, preferences }} onExplain={explain} />
+      {style === undefined ? null : <StyleFigures {...{ style, ledger, preferences }} />}
+      <WaitingLine waitingFor={editor.waitingFor} />
+    </section>
+  );
+}
