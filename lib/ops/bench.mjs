@@ -1,0 +1,61 @@
+/**
+ * `npm run bench`: how fast the calculation and the pages are, as ratios within one run.
+ * `npm run bench -- calculation` leaves the pages out.
+ */
+import { randomBytes } from "node:crypto";
+import { mkdtemp, rm } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { startThrowAwayDatabase } from "./embedded-database.mjs";
+import { freePort } from "./free-port.mjs";
+import { migrate } from "./open-database.mjs";
+import { ensureBuild, ensureClient, ensurePackages, requireNode } from "./prepare.mjs";
+import { ROOT } from "./project-root.mjs";
+import { run, step, typescriptCommand } from "./run.mjs";
+import { runCommand } from "./run-command.mjs";
+import { serve } from "./server.mjs";
+import { onShutdown } from "./shutdown.mjs";
+
+await runCommand(async () => {
+  requireNode();
+  await ensurePackages();
+  await ensureClient();
+  await benchCalculation();
+  if (process.argv[2] !== "calculation") await benchPages();
+});
+
+/** Bundled first: run from source, every call would carry what the loader adds to it. */
+async function benchCalculation() {
+  const { build } = await import("esbuild");
+  const folder = await mkdtemp(join(tmpdir(), "gylebook-bench-"));
+  try {
+    const outfile = join(folder, "calculation.mjs");
+    const entry = join(ROOT, "tests", "bench", "calculation.ts");
+    const alias = { "@": ROOT };
+    await build({ entryPoints: [entry], outfile, alias, bundle: true, platform: "node", format: "esm" });
+    await run(process.execPath, [outfile], { show: true });
+  } finally {
+    await rm(folder, { recursive: true });
+  }
+}
+
+async function benchPages() {
+  const database = await startThrowAwayDatabase("gylebook");
+  onShutdown(database.stop);
+  const port = await freePort();
+  await migrate(database.url);
+  const origin = `http://localhost:${port}`;
+  const env = {
+    ...process.env,
+    DATABASE_URL: database.url,
+    APP_ORIGIN: origin,
+    NEXTAUTH_URL: origin,
+    NEXTAUTH_SECRET: randomBytes(32).toString("hex"),
+    NEXT_TELEMETRY_DISABLED: "1",
+    GYLEBOOK_DEMO: "on",
+  };
+  await step("Filling it with the demo club", ...typescriptCommand("lib/ops/seed.ts"), { env });
+  await ensureBuild();
+  await serve({ host: "127.0.0.1", port, env });
+  await run(...typescriptCommand("tests/bench/pages.ts"), { env, show: true });
+}
