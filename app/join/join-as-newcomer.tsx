@@ -21,20 +21,20 @@ export function JoinAsNewcomer({ token }: { readonly token: string }) {
           </p>
           <input type="hidden" name="token" value={token} />
           <TextField
-            name="displayName"
-            label="Your name"
-            hint="The members of the club see it."
-            autoComplete="name"
-            maxLength={80}
-            error={errors.displayName}
-          />
-          <TextField
             name="email"
             label="E-mail address"
             hint="You sign in with it. Nobody else sees it."
             type="email"
             autoComplete="username"
             error={errors.email}
+          />
+          <TextField
+            name="displayName"
+            label="Your name"
+            hint="The members of the club see it."
+            autoComplete="name"
+            maxLength={80}
+            error={errors.displayName}
           />
           <TextField
             name="password"

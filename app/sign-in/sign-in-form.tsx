@@ -49,11 +49,11 @@ export function SignInForm({ target }: { readonly target: string }) {
         autoComplete="current-password"
         error={errors.password}
       />
-      <fieldset disabled={!isReady}>
-        <SubmitButton pending="Signing in…" isPending={isPending}>
+      <div>
+        <SubmitButton pending="Signing in…" isPending={isPending} disabled={!isReady}>
           Sign in
         </SubmitButton>
-      </fieldset>
+      </div>
     </form>
   );
 }

@@ -13,6 +13,8 @@ export interface DataColumn<R> {
   readonly label: string;
   readonly cell: (record: R) => ReactNode;
   readonly isNumber?: boolean;
+  /** Holds a button, which says itself what it does. */
+  readonly isAction?: boolean;
   readonly sortHref?: string;
   readonly sorted?: "ascending" | "descending";
 }
@@ -72,9 +74,11 @@ function DataCell<R>(props: {
   }
   return (
     <td role="cell" className={column.isNumber === true ? "is-number" : undefined}>
-      <span aria-hidden className="narrow-label">
-        {column.label}
-      </span>
+      {column.isAction === true ? null : (
+        <span aria-hidden className="narrow-label">
+          {column.label}
+        </span>
+      )}
       {column.cell(record)}
     </td>
   );

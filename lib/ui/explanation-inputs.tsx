@@ -58,7 +58,7 @@ function InputValue({
   return (
     <>
       {plain(input.value)}
-      {input.unit === "" ? null : <span className="quantity-unit">{input.unit}</span>}
+      {input.unit === "" ? null : <span className="quantity-unit">{` ${input.unit}`}</span>}
     </>
   );
 }

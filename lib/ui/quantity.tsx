@@ -51,7 +51,7 @@ function Figure({ shown }: { readonly shown: FormattedQuantity }): ReactElement 
   return (
     <span aria-hidden className="quantity-figure">
       <SplitAtMark text={shown.text} />
-      <span className="quantity-unit">{shown.unit}</span>
+      <span className="quantity-unit">{` ${shown.unit}`}</span>
     </span>
   );
 }

@@ -15,6 +15,7 @@ export interface SubmitButtonProps {
   readonly kind?: "plain" | "quiet" | "attention";
   /** For a form without an action, whose own state says that it is on its way. */
   readonly isPending?: boolean;
+  readonly disabled?: boolean;
 }
 
 export function SubmitButton({
@@ -22,12 +23,14 @@ export function SubmitButton({
   pending,
   kind = "plain",
   isPending = false,
+  disabled = false,
 }: SubmitButtonProps): ReactElement {
   const sending = useFormStatus().pending || isPending;
   return (
     <button
       type="submit"
       className={kind === "plain" ? "button" : `button button-${kind}`}
+      disabled={disabled}
       aria-disabled={sending}
       onClick={(event) => {
         if (sending) event.preventDefault();

@@ -1,6 +1,6 @@
 import type { Metadata } from "next";
 import type { ReactNode } from "react";
-import { requireMember } from "@/lib/server/session";
+import { optionalViewer, proveMember, requireMember } from "@/lib/server/session";
 import { SpaceNavigation } from "./space-navigation";
 
 interface SpaceLayoutProps {
@@ -9,8 +9,11 @@ interface SpaceLayoutProps {
 }
 
 export async function generateMetadata({ params }: SpaceLayoutProps): Promise<Metadata> {
-  const { spaceName } = await requireMember((await params).space);
-  return { title: { default: spaceName, template: `%s · ${spaceName} · Gylebook` } };
+  // Nothing is thrown here: the page that says "not found" takes its title from this chain too.
+  const viewer = await optionalViewer();
+  const member = viewer === null ? null : await proveMember(viewer, (await params).space);
+  if (member === null) return {};
+  return { title: { default: member.spaceName, template: `%s · ${member.spaceName} · Gylebook` } };
 }
 
 export default async function SpaceLayout({ params, children }: SpaceLayoutProps) {

@@ -17,9 +17,14 @@ export function InvitationTable({ invitations, revokeAction }: InvitationTablePr
   const columns: readonly DataColumn<Invitation>[] = [
     { id: "for", label: "For", cell: ({ email }) => email ?? "whoever has the link" },
     { id: "role", label: "Role", cell: ({ role }) => ROLE_NAMES[role] },
-    { id: "uses", label: "Used", cell: ({ uses, maxUses }) => `${uses} of ${maxUses}` },
+    { id: "uses", label: "Used", isNumber: true, cell: ({ uses, maxUses }) => `${uses}\u00a0of\u00a0${maxUses}` },
     { id: "ends", label: "Ends", cell: ({ expiresAt }) => <Day at={expiresAt} /> },
-    { id: "revoke", label: "End it now", cell: ({ id }) => <RevokeForm id={id} action={revokeAction} /> },
+    {
+      id: "revoke",
+      label: "End it now",
+      isAction: true,
+      cell: ({ id }) => <RevokeForm id={id} action={revokeAction} />,
+    },
   ];
   return (
     <section aria-labelledby="invitations">
