@@ -87,8 +87,9 @@ function nudgesOf(index: number): readonly (readonly [string, Nudge])[] {
     ],
     [
       "1 percentage point less extract",
+      // Pure sugar yields what it is.
       thisRow((row) => {
-        const extract = possible(fraction, row.extract - 0.01);
+        const extract = row.kind === "sugar" ? null : possible(fraction, row.extract - 0.01);
         return extract === null ? null : { extract };
       }),
     ],

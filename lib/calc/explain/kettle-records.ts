@@ -1,5 +1,6 @@
 import { waterDensity } from "../gravity";
-import { celsius } from "../units";
+import { boilingPoint as boilingPointAt, boilOffRate } from "../heat";
+import { celsius, watts } from "../units";
 import type { ExplanationContext } from "./explanation-context";
 import { figureInUnit, inUnit, measure, ofLedger } from "./explanation-inputs";
 import type { ExplanationRecord, RecordsOf } from "./explanation-record";
@@ -95,32 +96,51 @@ const COLD_WATER_DENSITY = waterDensity(celsius(20));
 
 const evaporated: ExplanationRecord = {
   words: (a) =>
-    `The water that leaves as steam, given as the cold water it was. It is the boil-off that this kettle is known for, times the length of the boil${
+    `The water that leaves as steam, given as the cold water it was. It is the boil-off that this kettle is known for, or less where the heater on this supply cannot hold it, times the length of the boil${
       a.equipment.kettle.lid ? "" : ", and what evaporates from the open kettle on the way there"
-    }. It does not follow the power of the heater; whether the heater can keep up is one of the limits.`,
+    }. Turning the heater down is left out.`,
   equation: (a) =>
     a.equipment.kettle.lid
-      ? "boiled off = boil-off × boil / density of cold water"
-      : "boiled off = (boil-off × boil + evaporated while heating) / density of cold water",
+      ? `boiled off = boil-off × boil / density of cold water; ${HELD}`
+      : `boiled off = (boil-off × boil + evaporated while heating) / density of cold water; ${HELD}`,
   inputs: (a) => [
-    figureInUnit("Boil-off", a.equipment.kettle.boilOff, "kg/h"),
+    figureInUnit("Boil-off of this kettle", a.equipment.kettle.boilOff, "kg/h"),
+    inUnit("Boil-off that the heater can hold", holdableBoilOff(a), "kg/h"),
     measure("Boil", a.recipe.boil, "minutes"),
     ...(a.equipment.kettle.lid ? [] : [measure("Evaporated while heating", evaporatedBefore(a), "mass")]),
     inUnit("Density of cold water", COLD_WATER_DENSITY, "kg/L"),
+    ...ofLedger(a, "kettle.boilingPoint"),
+    ...heatingInputs(a),
   ],
-  sources: ["mass-balance", "ashrae-carrier"],
-  validRange: "A boil like those that the boil-off was found in.",
+  sources: ["mass-balance", "energy-balance", "nist-steam-tables", "ashrae-carrier"],
+  validRange: "A boil like those that the boil-off was found in; air from −30 to 60 °C.",
   nudges: [
     "boil-off 0.5 kg/h higher",
     "15 minutes more boil",
+    "supply voltage 5 % lower",
     "without a lid while heating",
     "with a lid while heating",
   ],
 };
 
-function evaporatedBefore({ ledger, equipment, recipe }: ExplanationContext): number | null {
-  const steam = flowOf(ledger, "kettle", "lost", "steam");
-  return steam === null ? null : steam.kg - (equipment.kettle.boilOff.value * recipe.boil) / 60;
+const HELD =
+  "boil-off = that of this kettle, at most (P − U × (boiling point − air)) / heat of evaporation, with P = heater power × share that reaches the liquid, U = heat loss for each degree";
+
+function holdableBoilOff({ equipment: { kettle, altitude }, ambient, ledger }: ExplanationContext): number {
+  const held = boilOffRate({
+    powerW: watts((ledger.quantities["kettle.power"] ?? 0) * kettle.heatShare.value),
+    lossCoefficient: kettle.lossCoefficient.value,
+    boilingC: boilingPointAt({ altitudeM: altitude }),
+    ambientC: ambient.air,
+  });
+  return held.ok ? held.kilogramsPerHour : 0;
+}
+
+function evaporatedBefore(a: ExplanationContext): number | null {
+  const steam = flowOf(a.ledger, "kettle", "lost", "steam");
+  const boilOff = Math.min(a.equipment.kettle.boilOff.value, holdableBoilOff(a));
+  // Rounding must not make it less than nothing.
+  return steam === null ? null : Math.max(0, steam.kg - (boilOff * a.recipe.boil) / 60);
 }
 
 const postBoil: ExplanationRecord = {

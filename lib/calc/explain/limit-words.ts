@@ -40,7 +40,7 @@ const WORDS: Readonly<Record<LimitId, LimitWords>> = {
   "heater holds the boil": {
     title: "Heat for the boil",
     because:
-      "The boil-off of the equipment profile takes heat to make the steam, and the walls of the kettle lose more. The value is the power that reaches the liquid on this supply; the bound is what this boil takes. With less, it boils off less than planned.",
+      "A boil takes heat to make the steam, and the walls of the kettle lose more. The value is the power that reaches the liquid on this supply; the bound is what half the usual boil-off of this kettle takes, and less than that is no boil any more. Between the two it boils off less than usual, which the ledger allows for.",
   },
   "mash steps": {
     title: "Water left for the first rest",

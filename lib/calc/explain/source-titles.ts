@@ -15,6 +15,7 @@ export const SOURCE_TITLES = {
   "fix-fix-1997": "Fix and Fix 1997: yeast to pitch",
   "iso-2533-1975": "ISO 2533:1975: standard atmosphere",
   "iupac-2021": "IUPAC 2021: standard atomic weights",
+  "jcgm-100-2008": "JCGM 100:2008: law of propagation of uncertainty",
   "kays-london-1984": "Kays and London 1984, Compact Heat Exchangers",
   "kell-1975": "Kell 1975: density of water",
   "kolbach-1953": "Kolbach 1953: residual alkalinity",
