@@ -14,8 +14,8 @@ import { wortTarget, type WortTarget } from "../ledger/wort-target";
 import { GristSplit } from "./grist-split";
 import type { Intention } from "./intention";
 
-/** Efficiency and masses within one pass. */
-const CLOSE = 1e-11;
+/** Efficiency and masses within one pass; three digits beyond what an adapted beer is held to. */
+const CLOSE = 1e-10;
 /** From pass to pass; the chiller's own solution carries noise below this. */
 const SETTLED = 1e-9;
 const MOST_PASSES = 40;
@@ -29,6 +29,13 @@ const KG_PER_L_PER_MCU = 0.45359237 / 3.785411784;
 export type SolvedAmounts =
   | { readonly ok: true; readonly recipe: Recipe }
   | { readonly ok: false; readonly reason: "no-grist-reaches-the-strength" };
+
+/** Where the last evaluation came out, for the next one to start from. */
+interface WarmStart {
+  efficiency: number;
+  /** kg/L of the wort that the grain keeps. */
+  retainedDensity: number;
+}
 
 interface Task {
   readonly intention: Intention;
@@ -53,11 +60,11 @@ export function solveAmounts(task: Task): SolvedAmounts {
   const boiledOffKg = (heat.boilOffKgPerH * task.intention.boil) / 60;
   let recipe = firstDraft(task);
   let heatingKg = 0;
-  let efficiency = 0.85;
+  const warm: WarmStart = { efficiency: 0.85, retainedDensity: 1.02 };
   for (let pass = 0; pass < MOST_PASSES; pass++) {
-    const found = solveGrist(task, split, recipe, boiledOffKg + heatingKg, efficiency);
+    const found = solveGrist(task, split, recipe, boiledOffKg + heatingKg, warm);
     if (found === null) return { ok: false, reason: "no-grist-reaches-the-strength" };
-    efficiency = found.masses.lauterEfficiency;
+    warm.efficiency = found.masses.lauterEfficiency;
     const next = withHops(task, found.recipe, found.masses, heat);
     const evaporatedKg = heatingEvaporation(task, next, found.masses, found.sums);
     const settled = isClose(recipe, next) && Math.abs(evaporatedKg - heatingKg) < SETTLED * found.masses.runOffKg;
@@ -90,7 +97,13 @@ interface Grist {
 }
 
 /** Root of η′(η) − η by secant: η fixes the grist, the grist fixes the efficiency η′ that it lauters with. */
-function solveGrist(task: Task, split: GristSplit, recipe: Recipe, evaporatedKg: number, start: number): Grist | null {
+function solveGrist(
+  task: Task,
+  split: GristSplit,
+  recipe: Recipe,
+  evaporatedKg: number,
+  warm: WarmStart,
+): Grist | null {
   const target = wortTarget({
     intoFermenter: task.intoFermenter,
     originalPlato: task.intention.originalExtract,
@@ -98,11 +111,11 @@ function solveGrist(task: Task, split: GristSplit, recipe: Recipe, evaporatedKg:
     leftL: leftInKettleL(gristSums(recipe, task.equipment), task.equipment),
   });
   if (100 * target.postBoilExtractKg > STRONGEST_PLATO * target.postBoilKg) return null;
-  let eta = start;
+  let eta = warm.efficiency;
   let previousEta = 0;
   let previousMiss = 0;
   for (let pass = 0; pass < MOST_PASSES; pass++) {
-    const grist = gristFor(task, split, recipe, target, evaporatedKg, eta);
+    const grist = gristFor({ task, split, recipe, target, evaporatedKg, warm }, eta);
     if (grist === null) return null;
     const miss = grist.masses.lauterEfficiency - eta;
     if (Math.abs(miss) < CLOSE) return grist;
@@ -117,40 +130,35 @@ function solveGrist(task: Task, split: GristSplit, recipe: Recipe, evaporatedKg:
   return null;
 }
 
-function gristFor(
-  task: Task,
-  split: GristSplit,
-  recipe: Recipe,
-  target: WortTarget,
-  evaporatedKg: number,
-  eta: number,
-): Grist | null {
+interface GristTask {
+  readonly task: Task;
+  readonly split: GristSplit;
+  readonly recipe: Recipe;
+  readonly target: WortTarget;
+  readonly evaporatedKg: number;
+  readonly warm: WarmStart;
+}
+
+function gristFor({ task, split, recipe, target, evaporatedKg, warm }: GristTask, eta: number): Grist | null {
   const { equipment } = task;
-  const kgs = split.masses(
-    target.postBoilExtractKg,
-    eta * equipment.lauter.conversion.value,
-    colourWanted(task, target),
-  );
-  const tried = {
-    ...recipe,
-    fermentables: recipe.fermentables.map((row, i) => ({ ...row, kg: kilograms(kgs[i] ?? 0) })),
-  };
+  const mashYield = eta * equipment.lauter.conversion.value;
+  const kgs = split.masses(target.postBoilExtractKg, mashYield, colourWanted(task, target));
+  const fermentables = recipe.fermentables.map((row, i) => ({ ...row, kg: kilograms(kgs[i] ?? 0) }));
+  const tried = { ...recipe, fermentables };
   const sums = gristSums(tried, equipment);
   const runOffKg = target.postBoilKg + evaporatedKg - sums.addedKg;
-  let retainedKg = 1.02 * retainedL(tried, sums, equipment);
+  const keptL = retainedL(tried, sums, equipment);
+  let retainedKg = warm.retainedDensity * keptL;
   for (let pass = 0; pass < MOST_PASSES; pass++) {
     const hotKg = runOffKg + retainedKg - sums.maltWaterKg - sums.dissolvedKg;
     if (hotKg <= 0) return null;
-    const masses = massBalance({
-      recipe: tried,
-      equipment,
-      sums,
-      ...splitWater(tried, equipment, sums, hotKg),
-      evaporatedKg,
-    });
+    const waters = splitWater(tried, equipment, sums, hotKg);
+    const masses = massBalance({ recipe: tried, equipment, sums, ...waters, evaporatedKg });
     if ("wortLitres" in masses) return null;
-    if (Math.abs(masses.retainedKg - retainedKg) <= 1e-13 * hotKg) return { recipe: tried, sums, masses };
+    const isClose = Math.abs(masses.retainedKg - retainedKg) <= CLOSE * hotKg;
     retainedKg = masses.retainedKg;
+    if (keptL > 0) warm.retainedDensity = retainedKg / keptL;
+    if (isClose) return { recipe: tried, sums, masses };
   }
   return null;
 }
