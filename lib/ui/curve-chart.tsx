@@ -62,6 +62,8 @@ export function CurveChart(props: CurveChartProps): ReactElement {
         <ChartAxes frame={FRAME} x={{ ...props.x, span: spanX, at: toX }} y={{ ...props.y, span: spanY, at: toY }} />
         {band.length === 0 ? null : <polygon className="chart-band" points={[...upper, ...lower].map(at).join(" ")} />}
         <polyline className="chart-planned" points={planned.map(at).join(" ")} />
+        <EndLabel text={props.plannedLabel} point={planned.at(-1)} at={{ x: toX, y: toY }} side="above" />
+        <EndLabel text={props.measuredLabel} point={last(measured)} at={{ x: toX, y: toY }} side="below" />
         {measured.map(({ x, y, isSuspect }) => (
           <circle
             key={`${x} ${y}`}
@@ -71,8 +73,6 @@ export function CurveChart(props: CurveChartProps): ReactElement {
             r="4.5"
           />
         ))}
-        <EndLabel text={props.plannedLabel} point={planned.at(-1)} at={{ x: toX, y: toY }} side="above" />
-        <EndLabel text={props.measuredLabel} point={last(measured)} at={{ x: toX, y: toY }} side="below" />
       </svg>
     </figure>
   );

@@ -21,6 +21,7 @@ export interface ExplanationPanelProps {
 
 export function ExplanationPanel({ explanation, preferences, onClose, onFollow }: ExplanationPanelProps): ReactElement {
   const dialog = useRef<HTMLDialogElement>(null);
+  const heading = useRef<HTMLHeadingElement>(null);
   const headingId = useId();
   const isOpen = explanation !== null;
 
@@ -29,12 +30,19 @@ export function ExplanationPanel({ explanation, preferences, onClose, onFollow }
     else dialog.current?.close();
   }, [isOpen]);
 
+  // Also when one explanation leads to the next, so that it is read from its beginning.
+  useEffect(() => {
+    heading.current?.focus();
+  }, [explanation]);
+
   return (
     <dialog ref={dialog} className="sheet-dialog" aria-labelledby={headingId} onClose={onClose}>
       {explanation === null ? null : (
         <>
           <div className="mb-4 flex items-start justify-between gap-4">
-            <h2 id={headingId}>{explanation.label}</h2>
+            <h2 id={headingId} ref={heading} tabIndex={-1}>
+              {explanation.label}
+            </h2>
             <button type="button" className="button button-quiet" onClick={onClose}>
               Close
             </button>
