@@ -1,24 +1,14 @@
 "use client";
 
-import type { Preferences } from "@/lib/model/preferences";
-import type { DraftErrors, DraftField, MeasuringPoint, ReadingDraft } from "@/lib/ui/brew/reading-draft";
 import { instrumentsFor } from "@/lib/ui/brew/reading-instruments";
 import { displayUnit } from "@/lib/ui/display-unit";
 import { NumberField } from "@/lib/ui/number-field";
 import { SelectField } from "@/lib/ui/select-field";
 import { TextField } from "@/lib/ui/text-field";
-
-interface ReadingDetailsProps {
-  readonly name: string;
-  readonly point: MeasuringPoint;
-  readonly preferences: Preferences;
-  readonly draft: ReadingDraft;
-  readonly errors: DraftErrors;
-  readonly type: (field: DraftField, text: string) => void;
-}
+import type { ReadingFieldsProps } from "./reading-fields";
 
 /** What is mostly as usual: how it was measured, how sure it is, when, and a note. */
-export function ReadingDetails({ name, point, preferences, draft, errors, type }: ReadingDetailsProps) {
+export function ReadingDetails({ name, point, preferences, draft, errors, type }: ReadingFieldsProps) {
   const { unit } = displayUnit(point.dimension, preferences);
   const isWrong = errors.sd !== undefined || errors.at !== undefined;
   return (

@@ -12,6 +12,8 @@ export interface ReadingState {
   readonly draft: ReadingDraft;
   readonly errors: DraftErrors;
   readonly delivery: Delivery;
+  /** Counts the attempts with something wrong in them, so that each moves the focus there once. */
+  readonly refusals: number;
 }
 
 export type ReadingEvent =
@@ -24,7 +26,7 @@ export function readingReducer(state: ReadingState, event: ReadingEvent): Readin
     case "typed":
       return typed(state, event.field, event.text);
     case "refused":
-      return { ...state, errors: event.errors, delivery: { kind: "editing" } };
+      return { ...state, errors: event.errors, delivery: { kind: "editing" }, refusals: state.refusals + 1 };
     case "delivery":
       return delivered(state, event.delivery);
   }
@@ -33,7 +35,7 @@ export function readingReducer(state: ReadingState, event: ReadingEvent): Readin
 /** What was wrong is not repeated while it is put right; a saved reading makes room for the next. */
 function typed(state: ReadingState, field: DraftField, text: string): ReadingState {
   const errors = Object.fromEntries(Object.entries(state.errors).filter(([name]) => name !== field));
-  return { draft: draftWith(state.draft, field, text), errors, delivery: { kind: "editing" } };
+  return { ...state, draft: draftWith(state.draft, field, text), errors, delivery: { kind: "editing" } };
 }
 
 function draftWith(draft: ReadingDraft, field: DraftField, text: string): ReadingDraft {
@@ -42,5 +44,5 @@ function draftWith(draft: ReadingDraft, field: DraftField, text: string): Readin
 
 function delivered(state: ReadingState, delivery: Delivery): ReadingState {
   if (delivery.kind !== "saved") return { ...state, errors: {}, delivery };
-  return { draft: { ...state.draft, amount: "", at: "", note: "" }, errors: {}, delivery };
+  return { ...state, draft: { ...state.draft, amount: "", at: "", note: "" }, errors: {}, delivery };
 }

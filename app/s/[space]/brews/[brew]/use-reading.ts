@@ -6,7 +6,6 @@ import { farFromPlan } from "@/lib/ui/brew/far-from-plan";
 import {
   emptyDraft,
   readDraft,
-  type DraftErrors,
   type DraftField,
   type MeasuringPoint,
   type WrittenReading,
@@ -19,8 +18,8 @@ import { useDelivery, type RecordReading } from "./use-delivery";
 export interface ReadingEntry {
   readonly state: ReadingState;
   readonly type: (field: DraftField, text: string) => void;
-  /** Sends the reading; `keep` once the question about one far from the plan is answered. Tells what is wrong, if anything. */
-  readonly save: (keep: boolean) => DraftErrors;
+  /** Sends the reading; `keep` once the question about one far from the plan is answered. */
+  readonly save: (keep: boolean) => void;
 }
 
 interface ReadingOf {
@@ -37,21 +36,21 @@ export function useReading({ brewId, point, preferences, record }: ReadingOf): R
     draft: emptyDraft(point, preferences),
     errors: {},
     delivery: { kind: "editing" },
+    refusals: 0,
   }));
 
-  function save(keep: boolean): DraftErrors {
+  function save(keep: boolean): void {
     // The second tap of two comes while the first is under way, or when its field is empty again.
-    if (isSending() || (state.delivery.kind === "saved" && state.draft.amount === "")) return {};
+    if (isSending() || (state.delivery.kind === "saved" && state.draft.amount === "")) return;
     const read = readDraft(state.draft, point, preferences);
     if (!read.ok) {
       dispatch({ kind: "refused", errors: read.errors });
-      return read.errors;
+      return;
     }
     const { dimension, expected } = point;
     const question = keep ? null : farFromPlan({ ...read.reading, expected, dimension, preferences });
     if (question === null) void send(read.reading);
     else dispatch({ kind: "delivery", delivery: { kind: "asking", question } });
-    return {};
   }
 
   async function send(reading: WrittenReading): Promise<void> {

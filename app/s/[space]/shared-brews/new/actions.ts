@@ -15,7 +15,7 @@ const sharedBrewForm = z
     title: z.string(),
     plannedAt: z.string(),
   })
-  .transform(({ recipe, title, plannedAt }) => {
+  .transform(({ recipe, title, plannedAt }): unknown => {
     const [recipeId, rev] = recipe.split("/");
     return { recipeId, rev, title, plannedAt: plannedAt === "" ? null : plannedAt };
   })
@@ -26,7 +26,7 @@ export async function createSharedBrewAction(
   previous: ActionResult<void> | null,
   form: FormData,
 ): Promise<ActionResult<void>> {
-  const run = formAction(sharedBrewForm, async (sharedBrew) => {
+  const run = formAction(sharedBrewForm, async (sharedBrew): Promise<void> => {
     const { id } = await createSharedBrew(await requireMember(space), sharedBrew);
     redirect(`/s/${space}/shared-brews/${id}`);
   });

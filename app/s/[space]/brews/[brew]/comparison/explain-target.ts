@@ -1,0 +1,29 @@
+import { explain, type ExplainedNumber } from "@/lib/calc/explain";
+import { planOf } from "@/lib/ui/brew/plan-of";
+import { explainDerived } from "./explain-derived";
+import { explainDifference } from "./explain-difference";
+import { explainExtract } from "./explain-extract";
+import { explainReading } from "./explain-reading";
+import type { ExplainedTarget } from "./explained-target";
+import type { Explained } from "./use-explanation";
+
+/** The explanation of one number of the comparison; null where there is no such number. */
+export function explainTarget(target: ExplainedTarget, explained: Explained): ExplainedNumber | null {
+  if (target.kind === "extract") return explainExtract(target, explained);
+  const { id, column } = target;
+  if (column === "planned") return explainPlanned(id, explained);
+  const row = explained.comparison.rows.find(({ quantity }) => quantity === id);
+  if (row === undefined || row.measured === null) return null;
+  if (column === "difference") return explainDifference(row);
+  return row.derived ? explainDerived(row, explained) : explainReading(row, explained);
+}
+
+function explainPlanned(
+  id: Extract<ExplainedTarget, { kind: "quantity" }>["id"],
+  { brew }: Explained,
+): ExplainedNumber | null {
+  const plan = planOf(brew);
+  if (plan === null) return null;
+  const { recipe, equipment, ambient } = brew;
+  return explain({ ledger: plan.ledger, recipe, equipment, ambient, id });
+}

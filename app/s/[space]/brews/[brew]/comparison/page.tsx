@@ -1,0 +1,54 @@
+import type { Metadata } from "next";
+import { notFound } from "next/navigation";
+import { cache } from "react";
+import { findBrew } from "@/lib/server/brews/reads";
+import { requireMember } from "@/lib/server/session";
+import { BrewHeading } from "@/lib/ui/brew/brew-heading";
+import { comparisonOf } from "@/lib/ui/brew/comparison-of";
+import { planOf } from "@/lib/ui/brew/plan-of";
+import { Notice } from "@/lib/ui/notice";
+import { ComparisonView } from "./comparison-view";
+import { askedFor } from "./explained-target";
+
+interface ComparisonPageProps {
+  readonly params: Promise<{ readonly space: string; readonly brew: string }>;
+  readonly searchParams: Promise<{ readonly explain?: string | string[]; readonly of?: string | string[] }>;
+}
+
+const readBrew = cache(
+  async (space: string, id: string) => (await findBrew(await requireMember(space), id)) ?? notFound(),
+);
+
+export async function generateMetadata({ params }: ComparisonPageProps): Promise<Metadata> {
+  const { space, brew: id } = await params;
+  const { title, brewerName } = await readBrew(space, id);
+  return { title: `Comparison: ${title}, ${brewerName}` };
+}
+
+export default async function ComparisonPage({ params, searchParams }: ComparisonPageProps) {
+  const { space, brew: id } = await params;
+  const { preferences } = await requireMember(space);
+  const brew = await readBrew(space, id);
+  const plan = planOf(brew);
+  const comparison = plan === null ? null : comparisonOf(plan, brew.readings);
+  return (
+    <>
+      <BrewHeading home={`/s/${space}`} brew={brew} page="comparison" />
+      {comparison === null ? (
+        <div className="mt-6">
+          <Notice kind="attention">
+            This batch was planned with an older version of the arithmetic, and today’s refuses its figures, so there is
+            no comparison. Its run sheet and its readings are as they were.
+          </Notice>
+        </div>
+      ) : (
+        <ComparisonView
+          brew={brew}
+          comparison={comparison}
+          preferences={preferences}
+          asked={askedFor(await searchParams)}
+        />
+      )}
+    </>
+  );
+}

@@ -1,0 +1,46 @@
+import type { ComparedRow, LedgerComparison } from "@/lib/calc/compare";
+import type { QuantityId } from "@/lib/calc/ledger";
+import type { Brew } from "@/lib/model/brew";
+import { comparisonOf } from "@/lib/ui/brew/comparison-of";
+import { planOf } from "@/lib/ui/brew/plan-of";
+
+/** One brewer's batch with what was planned and measured; null where the library refuses its figures. */
+export interface ComparedBrew {
+  readonly brew: Brew;
+  /** The brewer, and the kettle as well where one brews on two. */
+  readonly name: string;
+  readonly comparison: LedgerComparison | null;
+}
+
+/** What is set side by side across brewers, in the order of the process. */
+export const ACROSS_QUANTITIES = [
+  "lauter.efficiency",
+  "kettle.preBoil",
+  "kettle.preBoilGravity",
+  "fermenter.volume",
+  "fermenter.originalExtract",
+  "fermenter.efficiency",
+  "fermenter.attenuation",
+  "fermenter.finalExtract",
+  "package.alcohol",
+] as const satisfies readonly QuantityId[];
+
+export function comparedBrews(brews: readonly Brew[]): readonly ComparedBrew[] {
+  const sheets = new Map<string, number>();
+  for (const { brewerId } of brews) sheets.set(brewerId, (sheets.get(brewerId) ?? 0) + 1);
+  return brews
+    .map((brew) => {
+      const plan = planOf(brew);
+      const isOnly = sheets.get(brew.brewerId) === 1;
+      return {
+        brew,
+        name: isOnly ? brew.brewerName : `${brew.brewerName}, ${brew.equipmentName}`,
+        comparison: plan === null ? null : comparisonOf(plan, brew.readings),
+      };
+    })
+    .sort((a, b) => a.name.localeCompare(b.name, "en-GB"));
+}
+
+export function rowOf({ comparison }: ComparedBrew, id: QuantityId): ComparedRow | null {
+  return comparison?.rows.find(({ quantity }) => quantity === id) ?? null;
+}
