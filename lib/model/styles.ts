@@ -27,7 +27,8 @@ export interface Style {
 /**
  * Vital figures of the beer styles: numbers and names only, from the BJCP 2021 Style Guidelines (docs/sources.md#bjcp-2021).
  * All rows were read from two transcriptions that agree, except 15B, 25B and X1 to X5, which are from memory. Gravities
- * are SG, bitterness IBU, colour SRM, alcohol % by volume, each from low to high.
+ * are SG, bitterness IBU, colour SRM, alcohol % by volume, each from low to high. A code that several rows
+ * share in the guidelines has a number behind it.
  */
 const ROWS: readonly StyleRow[] = [
   ["1A", "American Light Lager", 1.028, 1.04, 0.998, 1.008, 8, 12, 2, 3, 2.8, 4.2],
@@ -93,13 +94,13 @@ const ROWS: readonly StyleRow[] = [
   ["20B", "American Stout", 1.05, 1.075, 1.01, 1.022, 35, 75, 30, 40, 5, 7],
   ["20C", "Imperial Stout", 1.075, 1.115, 1.018, 1.03, 50, 90, 30, 40, 8, 12],
   ["21A", "American IPA", 1.056, 1.07, 1.008, 1.014, 40, 70, 6, 14, 5.5, 7.5],
-  ["21B", "Specialty IPA: Belgian IPA", 1.058, 1.08, 1.008, 1.016, 50, 100, 5, 8, 6.2, 9.5],
-  ["21B", "Specialty IPA: Black IPA", 1.05, 1.085, 1.01, 1.018, 50, 90, 25, 40, 5.5, 9],
-  ["21B", "Specialty IPA: Brown IPA", 1.056, 1.07, 1.008, 1.016, 40, 70, 18, 35, 5.5, 7.5],
-  ["21B", "Specialty IPA: Red IPA", 1.056, 1.07, 1.008, 1.016, 40, 70, 11, 17, 5.5, 7.5],
-  ["21B", "Specialty IPA: Rye IPA", 1.056, 1.075, 1.008, 1.014, 50, 75, 6, 14, 5.5, 8],
-  ["21B", "Specialty IPA: White IPA", 1.056, 1.065, 1.01, 1.016, 40, 70, 5, 6, 5.5, 7],
-  ["21B", "Specialty IPA: Brut IPA", 1.046, 1.057, 0.99, 1.004, 20, 30, 2, 4, 6, 7.5],
+  ["21B-1", "Specialty IPA: Belgian IPA", 1.058, 1.08, 1.008, 1.016, 50, 100, 5, 8, 6.2, 9.5],
+  ["21B-2", "Specialty IPA: Black IPA", 1.05, 1.085, 1.01, 1.018, 50, 90, 25, 40, 5.5, 9],
+  ["21B-3", "Specialty IPA: Brown IPA", 1.056, 1.07, 1.008, 1.016, 40, 70, 18, 35, 5.5, 7.5],
+  ["21B-4", "Specialty IPA: Red IPA", 1.056, 1.07, 1.008, 1.016, 40, 70, 11, 17, 5.5, 7.5],
+  ["21B-5", "Specialty IPA: Rye IPA", 1.056, 1.075, 1.008, 1.014, 50, 75, 6, 14, 5.5, 8],
+  ["21B-6", "Specialty IPA: White IPA", 1.056, 1.065, 1.01, 1.016, 40, 70, 5, 6, 5.5, 7],
+  ["21B-7", "Specialty IPA: Brut IPA", 1.046, 1.057, 0.99, 1.004, 20, 30, 2, 4, 6, 7.5],
   ["21C", "Hazy IPA", 1.06, 1.085, 1.01, 1.015, 25, 60, 3, 7, 6, 9],
   ["22A", "Double IPA", 1.065, 1.085, 1.008, 1.018, 60, 100, 6, 14, 7.5, 10],
   ["22B", "American Strong Ale", 1.062, 1.09, 1.014, 1.024, 50, 100, 7, 18, 6.3, 10],
@@ -122,15 +123,15 @@ const ROWS: readonly StyleRow[] = [
   ["26B", "Belgian Dubbel", 1.062, 1.075, 1.008, 1.018, 15, 25, 10, 17, 6, 7.6],
   ["26C", "Belgian Tripel", 1.075, 1.085, 1.008, 1.014, 20, 40, 4.5, 7, 7.5, 9.5],
   ["26D", "Belgian Dark Strong Ale", 1.075, 1.11, 1.01, 1.024, 20, 35, 12, 22, 8, 12],
-  ["27A", "Historical Beer: Kellerbier"],
-  ["27A", "Historical Beer: Kentucky Common", 1.044, 1.055, 1.01, 1.018, 15, 30, 11, 20, 4, 5.5],
-  ["27A", "Historical Beer: Lichtenhainer", 1.032, 1.04, 1.004, 1.008, 5, 12, 3, 6, 3.5, 4.7],
-  ["27A", "Historical Beer: London Brown Ale", 1.033, 1.038, 1.012, 1.015, 15, 20, 22, 35, 2.8, 3.6],
-  ["27A", "Historical Beer: Piwo Grodziskie", 1.028, 1.032, 1.006, 1.012, 20, 35, 3, 6, 2.5, 3.3],
-  ["27A", "Historical Beer: Pre-Prohibition Lager", 1.044, 1.06, 1.01, 1.015, 25, 40, 3, 6, 4.5, 6],
-  ["27A", "Historical Beer: Pre-Prohibition Porter", 1.046, 1.06, 1.01, 1.016, 20, 30, 20, 30, 4.5, 6],
-  ["27A", "Historical Beer: Roggenbier", 1.046, 1.056, 1.01, 1.014, 10, 20, 14, 19, 4.5, 6],
-  ["27A", "Historical Beer: Sahti", 1.076, 1.12, 1.016, 1.038, 0, 15, 4, 22, 7, 11],
+  ["27A-1", "Historical Beer: Kellerbier"],
+  ["27A-2", "Historical Beer: Kentucky Common", 1.044, 1.055, 1.01, 1.018, 15, 30, 11, 20, 4, 5.5],
+  ["27A-3", "Historical Beer: Lichtenhainer", 1.032, 1.04, 1.004, 1.008, 5, 12, 3, 6, 3.5, 4.7],
+  ["27A-4", "Historical Beer: London Brown Ale", 1.033, 1.038, 1.012, 1.015, 15, 20, 22, 35, 2.8, 3.6],
+  ["27A-5", "Historical Beer: Piwo Grodziskie", 1.028, 1.032, 1.006, 1.012, 20, 35, 3, 6, 2.5, 3.3],
+  ["27A-6", "Historical Beer: Pre-Prohibition Lager", 1.044, 1.06, 1.01, 1.015, 25, 40, 3, 6, 4.5, 6],
+  ["27A-7", "Historical Beer: Pre-Prohibition Porter", 1.046, 1.06, 1.01, 1.016, 20, 30, 20, 30, 4.5, 6],
+  ["27A-8", "Historical Beer: Roggenbier", 1.046, 1.056, 1.01, 1.014, 10, 20, 14, 19, 4.5, 6],
+  ["27A-9", "Historical Beer: Sahti", 1.076, 1.12, 1.016, 1.038, 0, 15, 4, 22, 7, 11],
   ["28A", "Brett Beer"],
   ["28B", "Mixed-Fermentation Sour Beer"],
   ["28C", "Wild Specialty Beer"],
@@ -164,10 +165,6 @@ export const STYLES: readonly Style[] = ROWS.map(([code, name, ...figures]) => (
   name,
   figures: figures.length === 0 ? null : figuresOf(figures),
 }));
-
-export function findStyle(code: string): Style | null {
-  return STYLES.find((style) => style.code === code) ?? null;
-}
 
 function figuresOf([
   ogLow,

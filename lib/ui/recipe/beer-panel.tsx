@@ -6,7 +6,6 @@ import { Notice } from "../notice";
 import { BeerLine } from "./beer-line";
 import { useEditor } from "./editor-context";
 import type { EditorState } from "./editor-state";
-import { StyleFigures } from "./style-figures";
 import { WaitingLine } from "./waiting-line";
 
 /** The beer's own numbers. They stay in sight on a wide screen while the rows below are written. */
@@ -27,8 +26,10 @@ export function BeerPanel(props: { readonly editor: EditorState; readonly interv
       aria-label="The beer"
       className="z-10 mb-6 flex flex-col gap-1 border-y border-ink bg-paper py-2 md:sticky md:top-0"
     >
-      <BeerLine {...{ ledger, intervals, preferences }} onExplain={explain} />
-      {style === undefined ? null : <StyleFigures {...{ style, ledger, preferences }} />}
+      <BeerLine {...{ ledger, intervals, preferences }} style={style ?? null} onExplain={explain} />
+      {style?.figures === null ? (
+        <p className="text-sm text-muted">The figures of this style follow those of its base style.</p>
+      ) : null}
       <WaitingLine waitingFor={editor.waitingFor} />
     </section>
   );

@@ -19,7 +19,7 @@ export function RecipeHead(props: {
   const { draft, reading } = editor;
   const shared = { draft, problems: reading.problems };
   return (
-    <div className="mb-4 flex flex-col gap-3">
+    <div className="fields-dense mb-2 flex flex-col gap-1">
       <div className="grid gap-x-4 gap-y-3 sm:grid-cols-2 lg:grid-cols-[minmax(0,2fr)_minmax(0,1.5fr)_minmax(0,1.5fr)_11rem] lg:items-end">
         {isReadOnly ? null : (
           <TextField
@@ -35,7 +35,7 @@ export function RecipeHead(props: {
         <DraftNumber {...shared} name="intoFermenter" />
       </div>
       <details>
-        <summary className="target cursor-pointer">The day: air, tap water and grain</summary>
+        <summary className="cursor-pointer py-2 text-sm">The day: air, tap water and grain</summary>
         <FieldGrid>
           <DraftNumber {...shared} name="ambient.air" label="Air" />
           <DraftNumber {...shared} name="ambient.humidity" />

@@ -26,12 +26,14 @@ export function RecipeTable(props: {
     children: stationInputs({ draft, problems: reading.problems, results }),
   });
   return (
-    <LedgerTable
-      caption={`Ledger of the recipe on ${kettleName}, station by station`}
-      columns={[{ id: "kettle", label: kettleName }]}
-      groups={groups}
-      preferences={preferences}
-      onExplain={explain}
-    />
+    <div className="ledger-beside fields-dense">
+      <LedgerTable
+        caption={`Ledger of the recipe on ${kettleName}, station by station`}
+        columns={[{ id: "kettle", label: kettleName }]}
+        groups={groups}
+        preferences={preferences}
+        onExplain={explain}
+      />
+    </div>
   );
 }

@@ -34,10 +34,10 @@ export function RowActions({ list, rowKey, name, index, count, move }: RowAction
     <div role="group" aria-label={`Row of ${name}`} className="no-print col-span-2 flex md:col-span-1 md:justify-end">
       <MoveButton words={`Move ${name} up`} arrow="↑" isAtEnd={index === 0} onClick={() => move(-1)} />
       <MoveButton words={`Move ${name} down`} arrow="↓" isAtEnd={index === count - 1} onClick={() => move(1)} />
-      <button type="button" className="button-link target justify-center text-sm" onClick={copy}>
+      <button type="button" className="row-button text-sm underline underline-offset-4" onClick={copy}>
         Copy<span className="sr-only"> {name}</span>
       </button>
-      <button type="button" className="button-link target justify-center px-1 text-sm" onClick={remove}>
+      <button type="button" className="row-button text-sm underline underline-offset-4" onClick={remove}>
         Remove<span className="sr-only"> {name}</span>
       </button>
     </div>
@@ -54,7 +54,7 @@ function MoveButton(props: {
   return (
     <button
       type="button"
-      className={`target cursor-pointer justify-center ${isAtEnd ? "text-muted opacity-50" : ""}`}
+      className={isAtEnd ? "row-button cursor-default text-line" : "row-button"}
       aria-disabled={isAtEnd}
       aria-label={words}
       title={words}

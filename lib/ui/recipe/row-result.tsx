@@ -17,7 +17,7 @@ export function RowResult(props: {
   const dimension = kind === "share" ? "fraction" : "bitterness";
   const shown = value === null ? null : formatQuantity({ value, dimension, preferences });
   return (
-    <div className="flex min-h-11 items-center gap-2 md:justify-end">
+    <div className="flex items-center gap-2 md:justify-end">
       <span aria-hidden className="text-sm text-muted md:hidden">
         {kind === "share" ? "Of the extract" : "Gives"}
       </span>
@@ -25,12 +25,7 @@ export function RowResult(props: {
         {shown === null ? (
           "—"
         ) : (
-          <button
-            type="button"
-            className="explained target justify-end"
-            aria-haspopup="dialog"
-            onClick={() => explain(id)}
-          >
+          <button type="button" className="explained row-button" aria-haspopup="dialog" onClick={() => explain(id)}>
             <span>
               <span className="quantity-whole">{shown.text}</span>
               <span className="quantity-unit">{shown.unit}</span>

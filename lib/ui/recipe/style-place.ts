@@ -1,44 +1,24 @@
-"use client";
-
-import type { ReactElement } from "react";
 import { specificGravityToPlato } from "@/lib/calc/gravity";
-import { QUANTITIES, type Dimension, type Ledger, type QuantityId } from "@/lib/calc/ledger";
+import { QUANTITIES, type Dimension, type QuantityId } from "@/lib/calc/ledger";
 import { ebcFromSrm, specificGravity, srm } from "@/lib/calc/units";
 import type { Preferences } from "@/lib/model/preferences";
-import type { Span, Style, StyleFigures as Figures } from "@/lib/model/styles";
+import type { Span, StyleFigures } from "@/lib/model/styles";
 import { displayUnit } from "../display-unit";
 import { fixedDigits } from "../fixed-digits";
-import { beerFigures } from "./beer-figures";
 
-/** The beer against the figures of its style, as plain numbers. */
-export interface StyleFiguresProps {
-  readonly style: Style;
-  readonly ledger: Ledger;
+/** Where a number of the beer stands against its style: "inside 1.045–1.060", "0.004 above 1.045–1.060". */
+export function stylePlace(a: {
+  readonly figures: StyleFigures;
+  readonly id: QuantityId;
+  readonly value: number;
   readonly preferences: Preferences;
-}
-
-export function StyleFigures({ style, ledger, preferences }: StyleFiguresProps): ReactElement {
-  const { figures } = style;
-  if (figures === null) return <p className="text-muted">The figures of this style follow those of its base style.</p>;
-  return (
-    <ul className="flex flex-wrap gap-x-8 gap-y-1 text-sm">
-      {beerFigures(preferences).map(({ id, label }) => {
-        const span = spanOf(figures, id);
-        const value = ledger.quantities[id];
-        if (span === null || value === null) return null;
-        const { dimension } = QUANTITIES[id];
-        return (
-          <li key={id}>
-            <span className="text-muted">{label}</span> {place(value, span, dimension, preferences)}
-          </li>
-        );
-      })}
-    </ul>
-  );
+}): string | null {
+  const span = spanOf(a.figures, a.id);
+  return span === null ? null : place(a.value, span, QUANTITIES[a.id].dimension, a.preferences);
 }
 
 /** The span of a style in the ledger's own units. */
-function spanOf(figures: Figures, id: QuantityId): Span | null {
+function spanOf(figures: StyleFigures, id: QuantityId): Span | null {
   const each = ({ low, high }: Span, to: (value: number) => number): Span => ({ low: to(low), high: to(high) });
   switch (id) {
     case "fermenter.originalExtract":
@@ -60,9 +40,11 @@ function spanOf(figures: Figures, id: QuantityId): Span | null {
 const plato = (gravity: number): number => specificGravityToPlato(specificGravity(Math.max(1, gravity)));
 
 function place(value: number, { low, high }: Span, dimension: Dimension, preferences: Preferences): string {
-  const { unit, digits, fromLibrary } = displayUnit(dimension, preferences);
+  const { fromLibrary, ...shown } = displayUnit(dimension, preferences);
+  // No style asks for a tenth of a bitterness unit.
+  const digits = dimension === "bitterness" ? 0 : shown.digits;
   const text = (of: number): string => fixedDigits(fromLibrary(of), digits);
-  const range = `${text(low)}–${text(high)} ${unit}`;
+  const range = `${text(low)}–${text(high)}`;
   const off = (bound: number): string => fixedDigits(Math.abs(fromLibrary(value) - fromLibrary(bound)), digits);
   if (value < low) return `${off(low)} below ${range}`;
   if (value > high) return `${off(high)} above ${range}`;
