@@ -1,0 +1,46 @@
+import type { Intervals, Ledger } from "../ledger";
+import { balanceVariables } from "./balance-variables";
+import { comparedRows, type ComparedRow } from "./compared-rows";
+import { extractAccount, type ExtractAccount } from "./extract-account";
+import { findSuspects } from "./find-suspects";
+import { latestReadings, type ComparedReading } from "./latest-readings";
+import { plannedBrew } from "./planned-brew";
+import type { Suspect } from "./suspect";
+
+export interface LedgerComparison {
+  readonly rows: readonly ComparedRow[];
+  readonly extract: ExtractAccount;
+  readonly suspects: readonly Suspect[];
+}
+
+/**
+ * Compares what was planned with what was measured, station by station, and finds the reading that cannot be right.
+ *
+ * Of several readings of one quantity the last one given counts. Hot volumes are read at the boiling point, the others
+ * count at 20 °C. Efficiencies, losses, attenuation and alcohol follow from the readings where these reach.
+ *
+ * @param a.ledger - The ledger that was planned for this kettle.
+ * @param a.intervals - 80 % intervals of its predictions.
+ * @param a.readings - Readings in the ledger's units, each with its standard uncertainty, in order of time.
+ * @returns Rows in the order of the process, the account of the extract, and suspects.
+ * @validRange Gravities from 0 to 35 °P.
+ * @throws {@link OutOfRangeError} when a reading or its uncertainty is outside its range.
+ * @source Mass balances (docs/sources.md#mass-balance); reconciliation by Narasimhan and Jordache 2000
+ * (docs/sources.md#narasimhan-jordache-2000)
+ * @example
+ * const reading = { quantity: "kettle.preBoil", value: 26.5, sd: 0.3 } as const;
+ * compareLedger({ ledger, intervals, readings: [reading] }).rows; // […, { quantity: "kettle.preBoil", difference: −0.36, … }]
+ */
+export function compareLedger(a: {
+  readonly ledger: Ledger;
+  readonly intervals: Intervals;
+  readonly readings: readonly ComparedReading[];
+}): LedgerComparison {
+  const { ledger, intervals } = a;
+  const readings = latestReadings(a.readings);
+  const plan = plannedBrew(ledger);
+  const variables = balanceVariables({ ledger, intervals, plan, readings });
+  const { suspects, reconciled } = findSuspects({ ledger, intervals, plan, readings, variables });
+  const rows = comparedRows({ ledger, intervals, plan, readings, suspects, reconciled });
+  return { rows, extract: extractAccount(ledger, plan, readings), suspects };
+}

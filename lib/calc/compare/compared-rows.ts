@@ -1,0 +1,103 @@
+import {
+  QUANTITIES,
+  QUANTITY_IDS,
+  type Interval,
+  type Intervals,
+  type Ledger,
+  type QuantityId,
+  type Station,
+} from "../ledger";
+import { DERIVED_QUANTITIES, derivedQuantity, type DerivedQuantity } from "./derived-quantities";
+import { halfWidth80 } from "./expectation";
+import type { Readings } from "./latest-readings";
+import { MEASURABLE_QUANTITIES, type MeasurableQuantity } from "./measurable";
+import type { PlannedBrew } from "./planned-brew";
+import { propagate, type Measured } from "./propagate";
+import type { ReconciledBrew } from "./reconcile-brew";
+import type { Suspect } from "./suspect";
+
+/** One number, planned and measured. Values are in the ledger's units. */
+export interface ComparedRow {
+  readonly quantity: MeasurableQuantity | DerivedQuantity;
+  readonly station: Station;
+  /** Computed from readings rather than read. */
+  readonly derived: boolean;
+  readonly planned: number;
+  /** null where the planned value was decided, not predicted. */
+  readonly interval: Interval | null;
+  readonly measured: number | null;
+  /** Standard uncertainty of the measured value. */
+  readonly measuredSd: number | null;
+  readonly difference: number | null;
+  /** Whether the difference lies within the 80 % interval of the prediction and the reading's uncertainty together. */
+  readonly expectation: "inside" | "outside" | null;
+  /** What the balances of all readings make of this one; for a suspect, what it should have been. */
+  readonly reconciled: number | null;
+}
+
+/**
+ * Sets planned and measured side by side.
+ *
+ * @returns A row for each number that can be measured or follows from readings and that the plan has a value for.
+ */
+export function comparedRows(a: {
+  readonly ledger: Ledger;
+  readonly intervals: Intervals;
+  readonly plan: PlannedBrew;
+  readonly readings: Readings;
+  readonly suspects: readonly Suspect[];
+  readonly reconciled: ReconciledBrew;
+}): ComparedRow[] {
+  return QUANTITY_IDS.flatMap((id): ComparedRow[] => {
+    const planned = a.ledger.quantities[id];
+    if (planned === null || !isCompared(id)) return [];
+    const measured = measuredValue(id, a.plan, a.readings);
+    const reconciled = settled(id, a.reconciled, a.suspects);
+    return [{ ...row(id, planned, a.intervals[id] ?? null, measured), reconciled }];
+  });
+}
+
+const DERIVED: ReadonlySet<QuantityId> = new Set<QuantityId>(DERIVED_QUANTITIES);
+const COMPARED: ReadonlySet<QuantityId> = new Set<QuantityId>([...MEASURABLE_QUANTITIES, ...DERIVED_QUANTITIES]);
+
+function isCompared(id: QuantityId): id is ComparedRow["quantity"] {
+  return COMPARED.has(id);
+}
+
+function isDerived(id: ComparedRow["quantity"]): id is DerivedQuantity {
+  return DERIVED.has(id);
+}
+
+function measuredValue(id: ComparedRow["quantity"], plan: PlannedBrew, readings: Readings): Measured | null {
+  if (isDerived(id)) return propagate(readings, (read) => derivedQuantity(id, plan, read));
+  return readings.get(id) ?? null;
+}
+
+function row(
+  quantity: ComparedRow["quantity"],
+  planned: number,
+  interval: Interval | null,
+  measured: Measured | null,
+): Omit<ComparedRow, "reconciled"> {
+  const { station } = QUANTITIES[quantity];
+  const fixed = { quantity, station, derived: isDerived(quantity), planned, interval };
+  if (measured === null) return { ...fixed, measured: null, measuredSd: null, difference: null, expectation: null };
+  const difference = measured.value - planned;
+  return {
+    ...fixed,
+    measured: measured.value,
+    measuredSd: measured.sd,
+    difference,
+    expectation: Math.abs(difference) <= halfWidth80(interval, measured.sd) ? "inside" : "outside",
+  };
+}
+
+function settled(
+  id: ComparedRow["quantity"],
+  { variables }: ReconciledBrew,
+  suspects: readonly Suspect[],
+): number | null {
+  const suspect = suspects.find(({ quantity }) => quantity === id);
+  if (suspect !== undefined) return suspect.shouldBe;
+  return variables.find(({ reading }) => reading === id)?.reconciled ?? null;
+}
