@@ -7,6 +7,7 @@ import type { ActionResult } from "@/lib/model/action-result";
 import type { Preferences } from "@/lib/model/preferences";
 import type { RecipeContent } from "@/lib/model/recipe-content";
 import { ExplanationPanel } from "../explanation-panel";
+import { useHydrated } from "../use-hydrated";
 import { BeerPanel } from "./beer-panel";
 import { ChoiceLists } from "./choice-lists";
 import { draftFromContent } from "./draft-from-content";
@@ -54,6 +55,7 @@ export function RecipeLedger({ title, content, kettles, preferences, saving }: R
   const reference = useReference();
   const { explanation, open, close } = useExplanation(editor.shown);
   const isReadOnly = saving === null;
+  const isHydrated = useHydrated();
   const context = useMemo<Editor>(
     () => ({ preferences, isReadOnly, dispatch, reference, explain: open }),
     [preferences, isReadOnly, reference, open],
@@ -66,26 +68,29 @@ export function RecipeLedger({ title, content, kettles, preferences, saving }: R
   const kettleName = kettles.find(({ id }) => id === editor.kettle)?.equipment.name ?? "";
   return (
     <EditorContext value={context}>
-      <RecipeHead editor={editor} kettles={kettles} />
-      <BeerPanel editor={editor} intervals={ranges} />
-      {broken.length === 0 ? null : <FitNotice {...{ broken, kettleName, preferences }} />}
-      <RecipeTable editor={editor} intervals={ranges} kettleName={kettleName} />
-      <RemovedLine removed={editor.removed} />
-      <RecipeNotes draft={editor.draft} />
-      {saving === null ? null : (
-        <SavePanel
-          saving={save}
-          editor={editor}
-          kettleName={kettleName}
-          preferences={preferences}
-          revisionHref={(rev) => `${saving.revisionStem}${rev}`}
-        />
-      )}
-      {brewed === null ? null : (
-        <SpokenSummary ledger={brewed.ledger} waitingFor={editor.waitingFor} preferences={preferences} />
-      )}
-      <ChoiceLists />
-      <ExplanationPanel explanation={explanation} preferences={preferences} onClose={close} onFollow={open} />
+      {/* Before the page has its scripts, what somebody types would be lost. */}
+      <fieldset disabled={!isHydrated} className="contents">
+        <RecipeHead editor={editor} kettles={kettles} />
+        <BeerPanel editor={editor} intervals={ranges} />
+        {broken.length === 0 ? null : <FitNotice {...{ broken, kettleName, preferences }} />}
+        <RecipeTable editor={editor} intervals={ranges} kettleName={kettleName} />
+        <RemovedLine removed={editor.removed} />
+        <RecipeNotes draft={editor.draft} />
+        {saving === null ? null : (
+          <SavePanel
+            saving={save}
+            editor={editor}
+            kettleName={kettleName}
+            preferences={preferences}
+            revisionHref={(rev) => `${saving.revisionStem}${rev}`}
+          />
+        )}
+        {brewed === null ? null : (
+          <SpokenSummary ledger={brewed.ledger} waitingFor={editor.waitingFor} preferences={preferences} />
+        )}
+        <ChoiceLists />
+        <ExplanationPanel explanation={explanation} preferences={preferences} onClose={close} onFollow={open} />
+      </fieldset>
     </EditorContext>
   );
 }
