@@ -10,6 +10,7 @@ import type { Phase, PhaseName } from "./ledger";
 import { waterL, type Masses } from "./mass-balance";
 import { mashWaters, type MashWaters } from "./mash-steps";
 import type { Recipe } from "./recipe";
+import { postBoilLitres, runOffLitres } from "./volumes";
 
 export interface DayPlan {
   readonly phases: readonly Phase[];
@@ -55,9 +56,9 @@ export function planDay(a: {
   const { heatings, mashMin, kettleC } = addMashes(clock, one, strikeHeating, strikeC, strikeKg);
   const boilHeating = heatToBoil(a, kettleC);
   heatings.push(boilHeating);
-  clock.heat("heat to the boil", boilHeating, kettleC, heat.boilC, waterL(masses.runOffKg), a);
+  clock.heat("heat to the boil", boilHeating, kettleC, heat.boilC, runOffLitres(masses, kettleC), a);
   const boilPowerW = Math.min(heat.electricW, heat.boilHeatW / equipment.kettle.heatShare.value);
-  clock.add("boil", recipe.boil, heat.boilC, heat.boilC, waterL(masses.postBoilKg), boilPowerW);
+  clock.add("boil", recipe.boil, heat.boilC, heat.boilC, postBoilLitres(masses, heat.boilC), boilPowerW);
   const cooling = coolWort(a);
   addCooling(clock, a, cooling);
 
@@ -108,6 +109,7 @@ function oneMash(a: DayInput): DayInput {
       mashWaterKg: masses.mashWaterKg / parts,
       spargeKg: masses.spargeKg / parts,
       runOffKg: masses.runOffKg / parts,
+      runOffExtractKg: masses.runOffExtractKg / parts,
     },
   };
 }
@@ -166,7 +168,7 @@ function addMash(
 function addLauter(clock: Clock, a: DayInput, mashC: number): number {
   const { equipment, masses } = a;
   const { method } = equipment.lauter;
-  clock.add("lift and drain", HANDLING.drainMin, mashC, mashC, waterL(masses.runOffKg), 0);
+  clock.add("lift and drain", HANDLING.drainMin, mashC, mashC, runOffLitres(masses, mashC), 0);
   if (method === "none" || masses.spargeKg <= 0) return mashC;
   const minutes = {
     batch: HANDLING.batchSpargeMin,
@@ -181,7 +183,7 @@ function addLauter(clock: Clock, a: DayInput, mashC: number): number {
 
 function addCooling(clock: Clock, a: DayInput, cooling: Cooling): void {
   const { recipe, masses, heat } = a;
-  const litres = waterL(masses.postBoilKg);
+  const litres = postBoilLitres(masses, heat.boilC);
   if (recipe.stand !== null) {
     clock.add("cool to the stand", cooling.toStandMin, heat.boilC, cooling.standC, litres, 0);
     clock.add("stand", recipe.stand.minutes, cooling.standC, cooling.standEndC, litres, 0);

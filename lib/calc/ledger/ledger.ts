@@ -40,7 +40,7 @@ export interface Phase {
   readonly minutes: number;
   readonly fromC: number;
   readonly toC: number;
-  /** Liquid (or mash) in the vessel that is worked on, at its temperature. */
+  /** Liquid (or mash) in the vessel that is worked on, at the temperature it begins with; water at 20 °C. */
   readonly litres: number;
   readonly powerW: number;
 }

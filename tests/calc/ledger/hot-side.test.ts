@@ -62,6 +62,10 @@ describe("the hot side of the ledger", () => {
     expectWithin(valueOf(high, "fermenter.bitterness") / valueOf(sea, "fermenter.bitterness"), expected, 0.01);
   });
 
+  it("boils below sea level too, where it is hotter than 100 °C", () => {
+    expect(valueOf(brewed({ equipment: { altitude: metres(-400) } }), "kettle.boilingPoint")).toBeGreaterThan(100);
+  });
+
   it("gets less from a stand at 80 °C after a fast chill than from the same hops in a slow cool from flame-out", () => {
     const fast = brewed({ recipe: { stand: stand(80, 20), hops: [hop("stand", 20)] } });
     const slow = brewed({ recipe: { stand: null, hops: [hop("boil", 0)] }, equipment: slowCooling });
