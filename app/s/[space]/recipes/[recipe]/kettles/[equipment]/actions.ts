@@ -1,0 +1,47 @@
+"use server";
+
+import { redirect } from "next/navigation";
+import { z } from "zod";
+import { revisionNumber } from "@/lib/model/measured";
+import { oneOf, recordId } from "@/lib/model/written";
+import { formAction } from "@/lib/server/action";
+import { AppError } from "@/lib/server/app-error";
+import { planBrew } from "@/lib/server/brews/plan";
+import { requireMember } from "@/lib/server/session";
+import { readSheet, wayName, type Sheet } from "./read-sheet";
+
+const planned = z.strictObject({
+  space: z.string(),
+  recipeId: recordId,
+  equipmentId: recordId,
+  rev: revisionNumber,
+  volume: oneOf("Volume", ["usual", "written"]),
+  sharedBrewId: z.union([recordId, z.literal("").transform(() => null)]),
+  /** Empty for a recipe that fits as it is. */
+  way: z.string().max(80),
+});
+
+/** Plans a brew. The recipe is adapted here again: what the page showed is not taken from the browser. */
+export const planBrewAction = formAction(planned, async ({ space, way, ...request }) => {
+  const member = await requireMember(space);
+  const sheet = await readSheet(member, request);
+  if (sheet === null) throw new AppError("NOT_FOUND", "There is no such recipe or kettle here.");
+  const { id } = await planBrew(member, {
+    recipeId: request.recipeId,
+    rev: sheet.revision.rev,
+    equipmentId: request.equipmentId,
+    sharedBrewId: request.sharedBrewId,
+    recipe: recipeOf(sheet, way),
+    ambient: sheet.revision.content.writtenOn.ambient,
+  });
+  redirect(`/s/${member.spaceSlug}/brews/${id}`);
+});
+
+function recipeOf({ outcome }: Sheet, way: string) {
+  if (way === "" && outcome.ok) return outcome.recipe;
+  const chosen = outcome.ok ? undefined : outcome.waysOut.find((each) => wayName(each) === way);
+  if (chosen === undefined) {
+    throw new AppError("CONFLICT", "The kettle has changed since this page was opened: look at the sheet again.");
+  }
+  return chosen.recipe;
+}

@@ -1,0 +1,56 @@
+import type { WayOut } from "@/lib/calc/adapt";
+import type { Dimension } from "@/lib/calc/ledger";
+import type { Preferences } from "@/lib/model/preferences";
+import { formatQuantity } from "@/lib/ui/format-quantity";
+
+/** A way out as a heading: "Brew less: 17.3 L into the fermenter". */
+export function wayWords(way: WayOut, preferences: Preferences): string {
+  const first = changeWords(way, preferences);
+  return way.also === null ? first : `${first}, and ${ALSO[way.also]}`;
+}
+
+/** A second change says itself without a figure. */
+const ALSO: Readonly<Record<WayOut["kind"], string>> = {
+  "less volume": "brew less",
+  "more volume": "brew more",
+  "water after the boil": "add water after the boil",
+  "malt extract for part of the grist": "take malt extract for part of the grist",
+  "thicker mash": "mash thicker",
+  "thinner mash": "mash thinner",
+  "fewer rests": "leave out the later rests",
+  "gentler steps": "make the steps smaller",
+  "two mashes": "mash in two halves",
+  "longer boil": "boil longer",
+  "split batch": "brew it in parts",
+};
+
+function changeWords({ kind, figure, times, recipe }: WayOut, preferences: Preferences): string {
+  const shown = (value: number, dimension: Dimension, digits?: number): string => {
+    const { text, unit } = formatQuantity({ value, dimension, preferences, digits });
+    return `${text} ${unit}`;
+  };
+  switch (kind) {
+    case "less volume":
+      return `Brew less: ${shown(figure, "volume")} into the fermenter`;
+    case "more volume":
+      return `Brew more: ${shown(figure, "volume")} into the fermenter`;
+    case "water after the boil":
+      return `Boil it stronger and add ${shown(figure, "volume")} of boiled, cooled water after the boil`;
+    case "malt extract for part of the grist":
+      return `Take malt extract for ${shown(figure, "fraction", 0)} of the extract of the mash`;
+    case "thicker mash":
+      return `Mash thicker, at ${shown(figure, "thickness")}`;
+    case "thinner mash":
+      return `Mash thinner, at ${shown(figure, "thickness")}`;
+    case "fewer rests":
+      return figure === 1 ? "Mash at the first rest only" : `Mash at the first ${figure} rests only`;
+    case "gentler steps":
+      return `End the mash at ${shown(figure, "temperature")}`;
+    case "two mashes":
+      return "Mash the grist in two halves, one after the other, into one boil";
+    case "longer boil":
+      return `Boil for ${shown(figure, "minutes")}`;
+    case "split batch":
+      return `Brew it ${times} times, ${shown(recipe.intoFermenter, "volume")} each`;
+  }
+}
