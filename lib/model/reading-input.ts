@@ -2,7 +2,7 @@ import { z } from "zod";
 import { QUANTITIES } from "@/lib/calc/ledger";
 import { celsius } from "@/lib/calc/units";
 import { counted, measured, ranged } from "./measured";
-import { INSTRUMENTS, MEASURABLE_IDS, MEASURABLES, type MeasurableId } from "./reading";
+import { INSTRUMENTS, MEASURABLE_IDS, readingRange, type MeasurableId } from "./reading";
 import { oneOf, optionalText, recordId } from "./written";
 
 const EARLIEST = new Date("2000-01-01T00:00:00Z");
@@ -22,7 +22,7 @@ const common = {
 };
 
 function readingOf(quantity: MeasurableId) {
-  const { unit, min, max } = MEASURABLES[quantity];
+  const { unit, min, max } = readingRange(quantity);
   const { label } = QUANTITIES[quantity];
   return z.strictObject({
     ...common,

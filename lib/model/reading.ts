@@ -1,36 +1,28 @@
-import type { QuantityId } from "@/lib/calc/ledger";
+import { MEASURABLE, MEASURABLE_QUANTITIES, type MeasurableQuantity } from "@/lib/calc/compare";
 
 /** How a kind of reading is limited: by what a club's vessels and a brewer's instruments can show. */
-interface Measurable {
-  readonly kind: "volume" | "temperature" | "gravity" | "duration";
+interface ReadingRange {
+  readonly kind: (typeof MEASURABLE)[MeasurableQuantity]["kind"];
   /** The ledger's unit, in which a reading arrives. */
   readonly unit: "L" | "°C" | "°P" | "min";
   readonly min: number;
   readonly max: number;
 }
 
-const volume: Measurable = { kind: "volume", unit: "L", min: 0, max: 5000 };
-const gravity: Measurable = { kind: "gravity", unit: "°P", min: 0, max: 35 };
+const RANGES: Readonly<Record<ReadingRange["kind"], ReadingRange>> = {
+  volume: { kind: "volume", unit: "L", min: 0, max: 5000 },
+  temperature: { kind: "temperature", unit: "°C", min: -5, max: 110 },
+  gravity: { kind: "gravity", unit: "°P", min: 0, max: 35 },
+  duration: { kind: "duration", unit: "min", min: 0, max: 1440 },
+};
 
 /** The numbers of the ledger that somebody can measure on a brew day or after it. */
-export const MEASURABLES = {
-  "water.mash": volume,
-  "water.strike": { kind: "temperature", unit: "°C", min: -5, max: 110 },
-  "mash.firstWort": gravity,
-  "kettle.preBoil": volume,
-  "kettle.preBoilGravity": gravity,
-  "kettle.heatingTime": { kind: "duration", unit: "min", min: 0, max: 1440 },
-  "kettle.postBoil": volume,
-  "fermenter.volume": volume,
-  "fermenter.originalExtract": gravity,
-  "fermenter.finalExtract": gravity,
-  "package.volume": volume,
-} as const satisfies Partial<Record<QuantityId, Measurable>>;
+export type MeasurableId = MeasurableQuantity;
+export const MEASURABLE_IDS = MEASURABLE_QUANTITIES;
 
-export type MeasurableId = keyof typeof MEASURABLES;
-
-// The keys of a constant object are what they are; Object.keys only forgets them.
-export const MEASURABLE_IDS = Object.keys(MEASURABLES) as readonly MeasurableId[];
+export function readingRange(quantity: MeasurableId): ReadingRange {
+  return RANGES[MEASURABLE[quantity].kind];
+}
 
 export const INSTRUMENTS = [
   "hydrometer",

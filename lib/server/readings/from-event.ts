@@ -2,7 +2,7 @@ import "server-only";
 import { z } from "zod";
 import { platoToSpecificGravity, specificGravityToPlato } from "@/lib/calc/gravity";
 import { degreesPlato, specificGravity } from "@/lib/calc/units";
-import { INSTRUMENTS, MEASURABLE_IDS, MEASURABLES, type MeasurableId, type Reading } from "@/lib/model/reading";
+import { INSTRUMENTS, MEASURABLE_IDS, readingRange, type MeasurableId, type Reading } from "@/lib/model/reading";
 
 /** What an event says beside its value, in the units of the ledger. */
 const eventPayload = z.object({
@@ -26,7 +26,7 @@ interface EventValue {
 
 /** A ledger value as the log keeps it. */
 export function toEventValue(quantity: MeasurableId, value: number): EventValue {
-  const { kind } = MEASURABLES[quantity];
+  const { kind } = readingRange(quantity);
   const kept = kind === "gravity" ? platoToSpecificGravity(degreesPlato(value)) : value;
   return { kind, value: kept, unit: UNIT_OF_EVENT[kind] };
 }

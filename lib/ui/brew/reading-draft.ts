@@ -1,5 +1,5 @@
 import type { Dimension } from "@/lib/calc/ledger";
-import { MEASURABLES, type MeasurableId } from "@/lib/model/reading";
+import { readingRange, type MeasurableId } from "@/lib/model/reading";
 import type { Preferences } from "@/lib/model/preferences";
 import { displayUnit } from "../display-unit";
 import { fixedDigits } from "../fixed-digits";
@@ -94,7 +94,7 @@ type ReadValue =
 
 function readValue(draft: ReadingDraft, point: MeasuringPoint, preferences: Preferences): ReadValue {
   const { quantity, label, dimension } = point;
-  const range = MEASURABLES[quantity];
+  const range = readingRange(quantity);
   if (range.kind === "gravity") {
     const gravity = readGravity({ ...draft, label, preferences, range });
     return gravity.ok ? { ...gravity, value: gravity.plato } : gravity;

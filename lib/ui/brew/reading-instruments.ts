@@ -1,8 +1,8 @@
-import { MEASURABLES, type MeasurableId, type Reading } from "@/lib/model/reading";
+import { readingRange, type MeasurableId, type Reading } from "@/lib/model/reading";
 
 export type Instrument = Reading["instrument"];
 
-const BY_KIND: Readonly<Record<(typeof MEASURABLES)[MeasurableId]["kind"], readonly Instrument[]>> = {
+const BY_KIND: Readonly<Record<ReturnType<typeof readingRange>["kind"], readonly Instrument[]>> = {
   volume: ["sight glass", "measuring stick", "scale", "other"],
   temperature: ["thermometer", "other"],
   gravity: ["hydrometer", "refractometer", "other"],
@@ -14,11 +14,11 @@ const BY_KIND: Readonly<Record<(typeof MEASURABLES)[MeasurableId]["kind"], reado
  * says nothing of fermented beer and is not offered there.
  */
 export function instrumentsFor(quantity: MeasurableId): readonly Instrument[] {
-  const instruments = BY_KIND[MEASURABLES[quantity].kind];
+  const instruments = BY_KIND[readingRange(quantity).kind];
   return quantity === "fermenter.finalExtract" ? instruments.filter((each) => each !== "refractometer") : instruments;
 }
 
 /** The kind of instrument whose reading depends on the temperature of the sample. */
 export function needsSampleTemperature(quantity: MeasurableId, instrument: Instrument): boolean {
-  return MEASURABLES[quantity].kind === "gravity" && instrument === "hydrometer";
+  return readingRange(quantity).kind === "gravity" && instrument === "hydrometer";
 }

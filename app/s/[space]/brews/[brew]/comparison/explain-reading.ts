@@ -1,7 +1,7 @@
 import type { ComparedRow } from "@/lib/calc/compare";
 import type { ExplainedNumber, ExplanationInput, SourceReference } from "@/lib/calc/explain";
 import { QUANTITIES } from "@/lib/calc/ledger";
-import { MEASURABLES, type Reading } from "@/lib/model/reading";
+import { readingRange, type Reading } from "@/lib/model/reading";
 import { currentReadings } from "@/lib/ui/brew/current-readings";
 import { WORT_CORRECTION } from "@/lib/ui/brew/read-gravity";
 import { formatQuantity } from "@/lib/ui/format-quantity";
@@ -12,7 +12,7 @@ export function explainReading(row: ComparedRow, { brew, preferences }: Explaine
   const reading = [...currentReadings(brew.readings).values()].find(({ quantity }) => quantity === row.quantity);
   if (reading === undefined) return null;
   const { label, dimension } = QUANTITIES[reading.quantity];
-  const range = MEASURABLES[reading.quantity];
+  const range = readingRange(reading.quantity);
   const bound = (value: number): string => {
     const { text, unit } = formatQuantity({ value, dimension, preferences });
     return `${text} ${unit}`;
@@ -51,7 +51,7 @@ function sourceOf({ instrument, sampleC }: Reading): SourceReference {
 }
 
 function inputsOf({ quantity, sd, sampleC }: Reading, { reconciled }: ComparedRow): readonly ExplanationInput[] {
-  const { unit } = MEASURABLES[quantity];
+  const { unit } = readingRange(quantity);
   const { dimension } = QUANTITIES[quantity];
   return [
     { label: "Stated standard uncertainty", value: sd, dimension: null, unit },
