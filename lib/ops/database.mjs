@@ -7,7 +7,7 @@ await runCommand(async () => {
   requireNode();
   await ensurePackages();
   await ensureClient();
-  const database = await openDatabase();
+  const database = await openDatabase({ mayShare: true });
   console.log(`export DATABASE_URL=${database.url}`);
   if (database.shared) return;
   await new Promise(() => setInterval(() => undefined, 60_000));

@@ -13,7 +13,7 @@ await runCommand(async () => {
   await requireFreePort(port, "127.0.0.1");
   await ensurePackages();
   await ensureClient();
-  const database = await openDatabase();
+  const database = await openDatabase({ mayShare: true });
   const env = await serverEnvironment({ databaseUrl: database.url, port });
   console.log(await step("Looking for the demo club", ...typescriptCommand("lib/ops/seed.ts"), { env }));
   const next = join(ROOT, "node_modules", "next", "dist", "bin", "next");

@@ -5,7 +5,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { freePort, isFree } from "./free-port.mjs";
 import { findPostgres, program } from "./postgres-binaries.mjs";
-import { isOurCommand, isPostgres } from "./process-facts.mjs";
+import { isOurCommand, isTakenByAnother } from "./process-facts.mjs";
 import { Refusal } from "./refusal.mjs";
 import { run } from "./run.mjs";
 
@@ -128,11 +128,14 @@ async function portOfRunning(data, postgres) {
   return Number(lines[3]);
 }
 
-/** After a power cut the number in the file may belong to another program by now, and PostgreSQL would not start. */
+/**
+ * After a power cut the number in the file may belong to another program by now, and PostgreSQL would not start. Where it
+ * belongs to nobody, PostgreSQL itself makes sure that nothing of the old server is left.
+ */
 async function dropStalePid(data) {
   const file = join(data, "postmaster.pid");
   const pid = Number.parseInt(await readFile(file, "utf8").catch(() => ""), 10);
-  if (Number.isInteger(pid) && !isPostgres(pid)) await rm(file, { force: true });
+  if (Number.isInteger(pid) && isTakenByAnother(pid)) await rm(file, { force: true });
 }
 
 /** Makes the database and the user that owns it, who is no superuser, and returns the address. */

@@ -4,10 +4,13 @@ import { step, typescriptCommand } from "./run.mjs";
 import { onShutdown } from "./shutdown.mjs";
 
 /** The database of this installation, up to date: the one at DATABASE_URL, or the embedded one. */
-export async function openDatabase() {
+export async function openDatabase({ mayShare }) {
   const given = process.env.DATABASE_URL ?? "";
   if (given !== "") await reach(given);
   const database = given === "" ? await startKeptDatabase("gylebook") : { url: given, shared: false };
+  if (database.shared && !mayShare) {
+    throw new Refusal("Gylebook runs in this folder already: stop it first, with Ctrl+C where it runs.");
+  }
   if (database.stop !== undefined) onShutdown(database.stop);
   await migrate(database.url);
   return database;

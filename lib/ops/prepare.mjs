@@ -51,7 +51,18 @@ export async function ensureClient() {
   await step("Making the database client", process.execPath, [prisma, "generate"], { env });
 }
 
-const PAGES = ["app", "lib", "prisma/schema", "public", "proxy.ts", "instrumentation.ts", "next.config.ts"];
+const PAGES = [
+  "app",
+  "lib/calc",
+  "lib/model",
+  "lib/server",
+  "lib/ui",
+  "prisma/schema",
+  "public",
+  "proxy.ts",
+  "instrumentation.ts",
+  "next.config.ts",
+];
 const TOOLS = ["postcss.config.mjs", "tsconfig.json", "package-lock.json"];
 
 /** Builds the pages, unless the build is newer than every source file. */

@@ -1,7 +1,7 @@
 import { spawnSync } from "node:child_process";
 import { readFileSync } from "node:fs";
 
-/** The command line of a process; null when there is none, and empty where the system does not tell. */
+/** The command line of a living process; null when there is none, and empty where the system does not tell. */
 export function commandOf(pid) {
   try {
     process.kill(pid, 0);
@@ -10,7 +10,8 @@ export function commandOf(pid) {
   }
   if (process.platform === "linux") {
     try {
-      return readFileSync(`/proc/${pid}/cmdline`, "utf8").replaceAll("\0", " ").trim();
+      const command = readFileSync(`/proc/${pid}/cmdline`, "utf8").replaceAll("\0", " ").trim();
+      return command === "" ? "(ended, and not yet buried)" : command;
     } catch {
       return null;
     }
@@ -19,9 +20,10 @@ export function commandOf(pid) {
   return status === 0 ? stdout.trim() : "";
 }
 
-export function isPostgres(pid) {
+/** Whether a number that PostgreSQL wrote down belongs to another program by now. */
+export function isTakenByAnother(pid) {
   const command = commandOf(pid);
-  return command !== null && (command === "" || command.includes("postgres"));
+  return command !== null && command !== "" && !command.includes("postgres");
 }
 
 /** Whether a process is one of the commands in this folder that keep a database running. */

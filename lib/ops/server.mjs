@@ -9,6 +9,7 @@ import { start } from "./run.mjs";
 import { onShutdown } from "./shutdown.mjs";
 
 const NEXT = join(ROOT, "node_modules", "next", "dist", "bin", "next");
+const END_WITH_PARENT = new URL("end-with-parent.mjs", import.meta.url).href;
 const PATIENCE_MS = 60_000;
 const LONGEST_FAREWELL_MS = 30_000;
 
@@ -46,11 +47,9 @@ export async function requireFreePort(port, host) {
 
 /** Serves the built pages and returns the process once they answer. */
 export async function serve({ host, port, env }) {
-  const args = [NEXT, "start", "-H", host, "-p", String(port)];
-  const child = start(process.execPath, args, {
-    env: { ...env, NODE_ENV: "production" },
-    stdio: ["ignore", "pipe", "inherit"],
-  });
+  const args = ["--import", END_WITH_PARENT, NEXT, "start", "-H", host, "-p", String(port)];
+  const options = { env: { ...env, NODE_ENV: "production" }, stdio: ["pipe", "pipe", "inherit"] };
+  const child = start(process.execPath, args, options);
   const ended = new Promise((resolve) => child.once("close", resolve));
   onShutdown(() => end(child, ended));
   await untilReady(port, child);

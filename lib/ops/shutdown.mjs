@@ -20,10 +20,21 @@ async function endAll() {
 
 /** Ends in good order when somebody stops the command; asking twice is no quicker. */
 export function shutDownOnSignals(exitCode, onSignal) {
-  for (const signal of ["SIGINT", "SIGTERM", "SIGHUP"]) {
-    process.on(signal, () => {
-      onSignal();
-      void shutdown().finally(() => process.exit(exitCode));
-    });
-  }
+  const stop = () => {
+    onSignal();
+    void shutdown().finally(() => process.exit(exitCode));
+  };
+  for (const signal of ["SIGINT", "SIGTERM", "SIGHUP"]) process.on(signal, stop);
+  if (process.env.npm_lifecycle_event !== undefined) whenLeftAlone(stop);
+}
+
+/** npm passes a signal on to the shell between us, which ends and leaves us without a parent. */
+function whenLeftAlone(stop) {
+  const parent = process.ppid;
+  const watch = setInterval(() => {
+    if (process.ppid === parent) return;
+    clearInterval(watch);
+    stop();
+  }, 500);
+  watch.unref();
 }

@@ -14,9 +14,7 @@ await runCommand(async () => {
   await requireFreePort(port, host);
   await ensurePackages();
   await ensureClient();
-  const database = await openDatabase();
-  if (database.shared)
-    throw new Refusal("Gylebook runs in this folder already: stop it first, with Ctrl+C where it runs.");
+  const database = await openDatabase({ mayShare: false });
   const env = await serverEnvironment({ databaseUrl: database.url, port });
   const signIns = await step("Looking for the demo club", ...typescriptCommand("lib/ops/seed.ts"), { env });
   await ensureBuild();
