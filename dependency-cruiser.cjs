@@ -54,7 +54,7 @@ module.exports = {
       name: "db-stays-in-server",
       severity: "error",
       comment: "Call a read or write function of lib/server instead.",
-      from: { pathNot: "^(lib/server|tests/(server|support)|seed-demo|lib/ops)" },
+      from: { pathNot: "^(lib/server|tests/(server|support|bench)|seed-demo|lib/ops)" },
       to: { path: "^lib/server/db\\.ts" },
     },
     {

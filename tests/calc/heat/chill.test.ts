@@ -148,7 +148,10 @@ describe("chill against a flow", () => {
   });
 
   it("slows down steadily as the wort gets hotter to begin with", () => {
-    const times = Array.from({ length: 400 }, (_, i) => cooled({ ...COUNTERFLOW, fromC: celsius(70 + i * 0.07) }).seconds);
+    const times = Array.from(
+      { length: 400 },
+      (_, i) => cooled({ ...COUNTERFLOW, fromC: celsius(70 + i * 0.07) }).seconds,
+    );
     expect(times).toEqual([...times].sort((a, b) => a - b));
   });
 

@@ -75,6 +75,9 @@ describe("runOff", () => {
   });
 
   it("says when the grain holds all the wort", () => {
-    expect(drain({ water: 4, grist: 8, absorption: 1.4 })).toMatchObject({ ok: false, reason: "grain-holds-all-water" });
+    expect(drain({ water: 4, grist: 8, absorption: 1.4 })).toMatchObject({
+      ok: false,
+      reason: "grain-holds-all-water",
+    });
   });
 });
