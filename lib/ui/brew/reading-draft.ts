@@ -6,7 +6,7 @@ import { fixedDigits } from "../fixed-digits";
 import { parseAmount } from "../parse-amount";
 import type { Expected } from "./far-from-plan";
 import { HYDROMETER_CALIBRATION_C, readGravity } from "./read-gravity";
-import { instrumentsFor, type Instrument } from "./reading-instruments";
+import { instrumentsFor, needsSampleTemperature, type Instrument } from "./reading-instruments";
 import { parseUncertainty, uncertaintyText } from "./reading-uncertainty";
 
 /** One place on the run sheet where something is measured. */
@@ -81,7 +81,7 @@ export function readDraft(draft: ReadingDraft, point: MeasuringPoint, preference
   }
   const { instrument, note } = draft;
   const { sampleC, correction } = value;
-  const entered = enteredText(draft, sampleC);
+  const entered = enteredText(draft, point, preferences);
   return {
     ok: true,
     reading: { value: value.value, sd: sd.value, instrument, sampleC, occurredAt, note, entered, correction },
@@ -104,8 +104,16 @@ function readValue(draft: ReadingDraft, point: MeasuringPoint, preferences: Pref
   return { ok: true, value: parsed.value, sampleC: null, correction: null };
 }
 
-function enteredText({ amount, sample }: ReadingDraft, sampleC: number | null): string {
-  return (sampleC === null ? amount.trim() : `${amount.trim()} at ${sample.trim()}`).slice(0, MOST_ENTERED);
+/** What was typed, with the units that stood beside it: the log outlives the reader's choice of units. */
+function enteredText(draft: ReadingDraft, point: MeasuringPoint, preferences: Preferences): string {
+  const amount = withUnit(draft.amount, amountUnitText(draft, point, preferences));
+  if (!needsSampleTemperature(point.quantity, draft.instrument)) return amount.slice(0, MOST_ENTERED);
+  const sample = withUnit(draft.sample, displayUnit("temperature", preferences).unit);
+  return `${amount} at ${sample}`.slice(0, MOST_ENTERED);
+}
+
+function withUnit(text: string, unit: string): string {
+  return /\d\s*$/.test(text) ? `${text.trim()} ${unit}` : text.trim();
 }
 
 /** The unit that stands beside the field of the amount. */

@@ -34,7 +34,7 @@ export function ReadingLine({ reading, counts, dimension, preferences, label }: 
       )}{" "}
       <span className="text-sm text-muted">
         {reading.actorName}, <ClockTime at={reading.occurredAt} withDay />, {reading.instrument}
-        {reading.sampleC === null ? null : `, read ${reading.entered}`}
+        {reading.sampleC === null ? null : `, read as “${reading.entered}”`}
         {reading.note === "" ? null : `. “${reading.note}”`}
       </span>
     </li>

@@ -59,7 +59,7 @@ function columnsFor(home: string, preferences: Preferences): readonly DataColumn
     },
     {
       id: "measured",
-      label: "measured",
+      label: "Original extract, measured",
       isNumber: true,
       cell: ({ id, measuredOriginal }) =>
         measuredOriginal === null ? (

@@ -1,6 +1,7 @@
 import Link from "next/link";
 import type { Brew } from "@/lib/model/brew";
 import type { Preferences } from "@/lib/model/preferences";
+import type { Reading } from "@/lib/model/reading";
 import { currentReadings } from "@/lib/ui/brew/current-readings";
 import { ReadingLine } from "@/lib/ui/brew/reading-line";
 import type { MeasuringPoint } from "@/lib/ui/brew/reading-draft";
@@ -21,12 +22,14 @@ interface MeasuringPointViewProps {
 /** What to measure, what to expect, what was read already, and the place for the next reading. */
 export function MeasuringPointView({ home, brew, point, preferences, at, record }: MeasuringPointViewProps) {
   const readings = brew.readings.filter(({ quantity }) => quantity === point.quantity);
-  const current = currentReadings(readings).get(point.quantity);
   const mayRecord = brew.mayWrite && brew.state !== "closed";
   return (
     <div className="mt-3 border-l-4 border-ink pl-3">
       <p>
-        <strong>Measure: {point.label}.</strong>{" "}
+        <strong>
+          Measure
+          <span className={mayRecord ? "hidden print:inline" : undefined}>: {point.label}</span>.
+        </strong>{" "}
         {point.expected === null ? null : (
           <>
             Expect{" "}
@@ -42,21 +45,7 @@ export function MeasuringPointView({ home, brew, point, preferences, at, record 
           </>
         )}
       </p>
-      {readings.length === 0 ? (
-        <p className="hidden print:block">Read: ______________ at ________</p>
-      ) : (
-        <ul className="my-1">
-          {readings.map((reading) => (
-            <ReadingLine
-              key={reading.id}
-              reading={reading}
-              counts={reading === current}
-              dimension={point.dimension}
-              preferences={preferences}
-            />
-          ))}
-        </ul>
-      )}
+      <PointReadings readings={readings} point={point} preferences={preferences} />
       {mayRecord ? (
         <ReadingForm
           brewId={brew.id}
@@ -67,5 +56,28 @@ export function MeasuringPointView({ home, brew, point, preferences, at, record 
         />
       ) : null}
     </div>
+  );
+}
+
+/** What was read here already; on paper, the place to write it. */
+function PointReadings({
+  readings,
+  point,
+  preferences,
+}: Pick<MeasuringPointViewProps, "point" | "preferences"> & { readonly readings: readonly Reading[] }) {
+  const current = currentReadings(readings).get(point.quantity);
+  if (readings.length === 0) return <p className="hidden print:block">Read: ______________ at ________</p>;
+  return (
+    <ul className="my-1">
+      {readings.map((reading) => (
+        <ReadingLine
+          key={reading.id}
+          reading={reading}
+          counts={reading === current}
+          dimension={point.dimension}
+          preferences={preferences}
+        />
+      ))}
+    </ul>
   );
 }

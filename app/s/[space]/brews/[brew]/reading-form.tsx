@@ -48,7 +48,7 @@ export function ReadingForm({ name, ...a }: ReadingFormProps) {
     <form ref={form} onSubmit={submit} noValidate className="no-print">
       <fieldset disabled={!isHydrated} className="flex flex-col gap-2">
         <legend className="sr-only">Reading: {point.label}</legend>
-        <div className="flex flex-wrap items-end gap-x-4 gap-y-2">
+        <div className="reading-amount flex flex-wrap items-end gap-x-4 gap-y-2">
           <ReadingAmount {...fields} />
           <SubmitButton pending="Saving…" isPending={delivery.kind === "saving"}>
             Save

@@ -26,7 +26,7 @@ export function StepItem({ plan, step, firstCautions, ...shared }: StepItemProps
   return (
     <li
       id={step.id}
-      className="grid max-w-none break-inside-avoid grid-cols-[5.5rem_minmax(0,1fr)] gap-x-4 border-b border-rule py-4"
+      className="grid max-w-none break-inside-avoid gap-x-4 gap-y-1 border-b border-rule py-4 sm:grid-cols-[5.5rem_minmax(0,1fr)]"
     >
       <StepTime step={step} startedAt={brew.startedAt} />
       <div className="flex flex-col gap-2">

@@ -13,7 +13,7 @@ export function StepTime({ step, startedAt }: StepTimeProps) {
   const begin = Math.round(step.startMin);
   const lasting = Math.round(step.startMin + step.minutes) - begin;
   return (
-    <p className="leading-tight">
+    <p className="flex flex-wrap items-baseline gap-x-3 leading-tight sm:block">
       {startedAt === null ? null : (
         <span className="block text-lg font-semibold">
           <ClockTime at={new Date(startedAt.getTime() + begin * MINUTE_MS)} />

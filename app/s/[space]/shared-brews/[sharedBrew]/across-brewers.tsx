@@ -1,5 +1,5 @@
 import Link from "next/link";
-import { QUANTITIES, STATIONS } from "@/lib/calc/ledger";
+import { QUANTITIES, STATIONS, type QuantityId } from "@/lib/calc/ledger";
 import type { Preferences } from "@/lib/model/preferences";
 import { STATION_NAMES } from "@/lib/ui/station-names";
 import { AcrossCell } from "./across-cell";
@@ -43,25 +43,39 @@ export function AcrossBrewers({ home, brews, preferences }: AcrossBrewersProps) 
               </th>
             </tr>
             {ACROSS_QUANTITIES.filter((id) => QUANTITIES[id].station === station).map((id) => (
-              <tr role="row" key={id}>
-                <th role="rowheader" scope="row">
-                  {QUANTITIES[id].label}
-                </th>
-                {brews.map((brew) => (
-                  <AcrossCell
-                    key={brew.brew.id}
-                    name={brew.name}
-                    row={rowOf(brew, id)}
-                    href={`${home}/brews/${brew.brew.id}/comparison?explain=${id}`}
-                    dimension={QUANTITIES[id].dimension}
-                    preferences={preferences}
-                  />
-                ))}
-              </tr>
+              <AcrossRow key={id} id={id} home={home} brews={brews} preferences={preferences} />
             ))}
           </tbody>
         ))}
       </table>
     </div>
+  );
+}
+
+function AcrossRow({ id, home, brews, preferences }: AcrossBrewersProps & { readonly id: QuantityId }) {
+  const { label, dimension } = QUANTITIES[id];
+  return (
+    <tr role="row">
+      <th role="rowheader" scope="row">
+        <div className="across-row-head">
+          <span>{label}</span>
+          <span aria-hidden className="across-terms">
+            <span>planned</span>
+            <span>measured</span>
+            <span>difference</span>
+          </span>
+        </div>
+      </th>
+      {brews.map((compared) => (
+        <AcrossCell
+          key={compared.brew.id}
+          name={compared.name}
+          row={rowOf(compared, id)}
+          href={`${home}/brews/${compared.brew.id}/comparison?explain=${id}`}
+          dimension={dimension}
+          preferences={preferences}
+        />
+      ))}
+    </tr>
   );
 }

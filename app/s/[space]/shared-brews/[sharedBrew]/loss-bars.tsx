@@ -5,7 +5,7 @@ import { LOSS_PARTS, lossShares } from "./loss-shares";
 const WIDTH = 300;
 const BAR = 16;
 const GAP = 6;
-const LABEL = 66;
+const LABEL = 74;
 
 /** Two bars, planned and measured. A picture of the numbers below it, which say everything, so it is not read aloud. */
 export function LossBars({ account }: { readonly account: ExtractAccount }) {

@@ -22,10 +22,10 @@ export function LossNumbers({ name, href, account, preferences }: LossNumbersPro
           <th scope="col">
             <span className="sr-only">Part</span>
           </th>
-          <th scope="col" className="text-end font-normal">
+          <th scope="col" className="pl-4 text-end font-normal">
             planned
           </th>
-          <th scope="col" className="text-end font-normal">
+          <th scope="col" className="pl-4 text-end font-normal">
             measured
           </th>
         </tr>
@@ -41,10 +41,10 @@ export function LossNumbers({ name, href, account, preferences }: LossNumbersPro
                 {part.label}
               </Link>
             </th>
-            <td className="text-end">
+            <td className="pl-4 text-end">
               <Quantity value={planned} dimension="fraction" preferences={preferences} digits={0} />
             </td>
-            <td className="text-end">
+            <td className="pl-4 text-end">
               <Quantity
                 value={measured}
                 dimension="fraction"

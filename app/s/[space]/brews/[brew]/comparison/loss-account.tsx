@@ -62,7 +62,7 @@ export function LossAccount({ account, preferences, onExplain }: LossAccountProp
 
 function LineLabel({ line }: { readonly line: ExtractLine }) {
   return (
-    <th role="rowheader" scope="row">
+    <th role="rowheader" scope="row" className="align-top">
       <span aria-hidden className="inline-block w-5 text-muted">
         {EXTRACT_SIGNS[line.effect]}
       </span>
@@ -83,7 +83,7 @@ interface AmountProps extends Omit<LossAccountProps, "account"> {
 function Amount({ line, column, kg, share, sd, preferences, onExplain }: AmountProps) {
   if (kg === null || share === null) {
     return (
-      <td role="cell" className="ledger-value">
+      <td role="cell" className="ledger-value align-top">
         <Quantity
           value={null}
           dimension="mass"
@@ -95,7 +95,7 @@ function Amount({ line, column, kg, share, sd, preferences, onExplain }: AmountP
     );
   }
   return (
-    <td role="cell" className="ledger-value">
+    <td role="cell" className="ledger-value align-top">
       <button type="button" className="explained" aria-haspopup="dialog" onClick={() => onExplain(line, column)}>
         <span className="sr-only">
           {line.label}, {column}:{" "}
