@@ -17,6 +17,8 @@ import { onShutdown } from "./shutdown.mjs";
 import { summarise } from "./summary.mjs";
 import { runPlaywright, runVitest } from "./test-runs.mjs";
 
+let started;
+
 const PARTS = {
   check: runChecks,
   unit: async () => [await runVitest("unit")],
@@ -55,8 +57,6 @@ async function runPart(name) {
     return [{ name: `${name}: could not run`, passed: 0, failed: 1 }];
   }
 }
-
-let started;
 
 function sharedDatabase() {
   started ??= startDatabase();
