@@ -12,6 +12,7 @@ export const WEIGHT = {
   thickness: 0.1,
   droppedRest: 0.15,
   gentlerSteps: 0.12,
+  oneRestInstead: 0.18,
   secondMash: 0.35,
   boilHour: 0.2,
   secondBrew: 0.5,

@@ -38,6 +38,7 @@ export type WayOutKind =
   | "thinner mash"
   | "fewer rests"
   | "gentler steps"
+  | "one rest instead"
   | "two mashes"
   | "longer boil"
   | "split batch";

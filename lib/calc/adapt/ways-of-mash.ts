@@ -107,6 +107,21 @@ export function gentlerSteps(misfit: Misfit): WayOut | null {
   return way("gentler steps", warmest, WEIGHT.gentlerSteps * gentler.amount, gentler.found);
 }
 
+/**
+ * Mashes once, at the mean temperature of all rests and for as long as they take together.
+ *
+ * @returns The brew with one rest; null when it does not fit or the rests are no reason.
+ */
+export function oneRestInstead(misfit: Misfit): WayOut | null {
+  const { mash } = misfit.intention;
+  const total = mash.reduce((sum, step) => sum + step.minutes, 0);
+  if (total === 0 || !misfit.reasons.some((limit) => limit.id === "mash steps")) return null;
+  const mean = mash.reduce((sum, step) => sum + step.celsius * step.minutes, 0) / total;
+  const rest = { celsius: celsius(mean), minutes: minutes(total) };
+  const found = attempt(misfit, { intention: { ...misfit.intention, mash: [rest] } });
+  return found?.fits === true ? way("one rest instead", mean, WEIGHT.oneRestInstead, found) : null;
+}
+
 function withGentlerSteps(intention: Intention, share: number): Intention {
   const first = intention.mash[0]?.celsius ?? 0;
   return {
@@ -122,4 +137,27 @@ function withGentlerSteps(intention: Intention, share: number): Intention {
  */
 export function withFirstRest(intention: Intention): Intention {
   return { ...intention, mash: intention.mash.slice(0, 1) };
+}
+
+/** Half a litre for each kilogram at a time is as fine as brewers mash. */
+const THICKNESS_STEP = 0.5;
+
+/**
+ * Thins the mash until the infusions leave enough water for the first rest, whatever else then breaks.
+ *
+ * @returns The same misfit with a thinner mash; null when no mash is thin enough.
+ */
+export function thinEnoughForSteps(misfit: Misfit): Misfit | null {
+  const { intention, equipment } = misfit;
+  if (intention.thickness === null || equipment.lauter.method === "none") return null;
+  for (
+    let thickness = intention.thickness + THICKNESS_STEP;
+    thickness <= THINNEST_L_PER_KG;
+    thickness += THICKNESS_STEP
+  ) {
+    const thinner = { ...intention, thickness: litresPerKilogram(thickness) };
+    const steps = attempt(misfit, { intention: thinner })?.ledger.limits.find((limit) => limit.id === "mash steps");
+    if (steps?.ok === true) return { ...misfit, intention: thinner };
+  }
+  return null;
 }

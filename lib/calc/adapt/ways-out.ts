@@ -5,7 +5,9 @@ import {
   gentlerSteps,
   longerBoil,
   maltExtract,
+  oneRestInstead,
   thickerMash,
+  thinEnoughForSteps,
   thinnerMash,
   twoMashes,
   withFirstRest,
@@ -24,6 +26,7 @@ const WAYS = [
   thinnerMash,
   fewerRests,
   gentlerSteps,
+  oneRestInstead,
   twoMashes,
   longerBoil,
   splitBatch,
@@ -37,7 +40,7 @@ const WAYS = [
  */
 export function waysOut(misfit: Misfit): WayOut[] {
   const single = search(misfit);
-  const ways = single.length < ENOUGH_WAYS ? [...single, ...withFewerRests(misfit)] : single;
+  const ways = single.length < ENOUGH_WAYS ? [...single, ...twoChanges(misfit)] : single;
   return ways.sort((one, other) => one.distance - other.distance);
 }
 
@@ -45,15 +48,25 @@ function search(misfit: Misfit): WayOut[] {
   return WAYS.map((find) => find(misfit)).filter((way) => way !== null);
 }
 
-/** For a tun that can neither hold the mash nor be heated to the later rests: the first rest alone, and one change more. */
-function withFewerRests(misfit: Misfit): WayOut[] {
-  const dropped = misfit.intention.mash.length - 1;
-  if (dropped < 1 || !misfit.reasons.some((limit) => limit.id === "mash steps")) return [];
+/** For a tun that cannot be heated to the later rests, and holds too little for what would help: one change more. */
+function twoChanges(misfit: Misfit): WayOut[] {
+  if (!misfit.reasons.some((limit) => limit.id === "mash steps")) return [];
   const reasons = misfit.reasons.filter((limit) => limit.id !== "mash steps");
-  if (reasons.length === 0) return [];
-  return search({ ...misfit, reasons, intention: withFirstRest(misfit.intention) }).map((way) => ({
-    ...way,
-    also: "fewer rests",
-    distance: way.distance + WEIGHT.droppedRest * dropped,
-  }));
+  const dropped = misfit.intention.mash.length - 1;
+  const ways: WayOut[] = [];
+  if (dropped > 0 && reasons.length > 0) {
+    const first = { ...misfit, reasons, intention: withFirstRest(misfit.intention) };
+    ways.push(...along(search(first), "fewer rests", WEIGHT.droppedRest * dropped));
+  }
+  const thinner = thinEnoughForSteps(misfit);
+  if (thinner !== null) {
+    const { thickness } = thinner.intention;
+    const cost = (WEIGHT.thickness * ((thickness ?? 0) - (misfit.intention.thickness ?? 0))) / (thickness ?? 1);
+    ways.push(...along(search({ ...thinner, reasons }), "thinner mash", cost));
+  }
+  return ways;
+}
+
+function along(ways: readonly WayOut[], also: WayOut["kind"], cost: number): WayOut[] {
+  return ways.map((way) => ({ ...way, also, distance: way.distance + cost }));
 }

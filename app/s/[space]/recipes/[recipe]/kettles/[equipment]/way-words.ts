@@ -19,6 +19,7 @@ const ALSO: Readonly<Record<WayOut["kind"], string>> = {
   "thinner mash": "mash thinner",
   "fewer rests": "leave out the later rests",
   "gentler steps": "make the steps smaller",
+  "one rest instead": "mash at one rest in between",
   "two mashes": "mash in two halves",
   "longer boil": "boil longer",
   "split batch": "brew it in parts",
@@ -46,6 +47,8 @@ function changeWords({ kind, figure, times, recipe }: WayOut, preferences: Prefe
       return figure === 1 ? "Mash at the first rest only" : `Mash at the first ${figure} rests only`;
     case "gentler steps":
       return `End the mash at ${shown(figure, "temperature")}`;
+    case "one rest instead":
+      return `Mash at one rest of ${shown(figure, "temperature")} for as long as all of them`;
     case "two mashes":
       return "Mash the grist in two halves, one after the other, into one boil";
     case "longer boil":
