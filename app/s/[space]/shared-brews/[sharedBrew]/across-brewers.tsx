@@ -18,7 +18,7 @@ interface AcrossBrewersProps {
 export function AcrossBrewers({ home, brews, preferences }: AcrossBrewersProps) {
   const stations = STATIONS.filter((station) => ACROSS_QUANTITIES.some((id) => QUANTITIES[id].station === station));
   return (
-    <div role="region" aria-label="Ledger across brewers" tabIndex={0} className="across-frame">
+    <div role="region" aria-label="Table of brewers, scrolls sideways" tabIndex={0} className="across-frame">
       <table role="table" className="across">
         <caption className="sr-only">Planned, measured and difference for each brewer</caption>
         <thead role="rowgroup">

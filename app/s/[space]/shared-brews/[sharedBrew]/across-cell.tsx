@@ -51,7 +51,7 @@ export function AcrossCell({ name, row, href, dimension, preferences }: AcrossCe
                   attention={row.expectation === "outside"}
                   {...shared}
                 />
-                <span className="ml-2 text-xs text-muted">{row.expectation}</span>
+                <span className="across-verdict">{row.expectation}</span>
               </Link>
             )}
           </Line>

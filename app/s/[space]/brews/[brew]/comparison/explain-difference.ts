@@ -1,11 +1,15 @@
 import type { ComparedRow } from "@/lib/calc/compare";
 import type { ExplainedNumber, ExplanationInput } from "@/lib/calc/explain";
 import { QUANTITIES } from "@/lib/calc/ledger";
+import { formatDifference } from "@/lib/ui/format-difference";
+import type { Explained } from "./use-explanation";
 
 /** How far a measured number is from its plan, and whether that was to be expected. */
-export function explainDifference(row: ComparedRow): ExplainedNumber {
+export function explainDifference(row: ComparedRow, { preferences }: Explained): ExplainedNumber {
   const { label, dimension } = QUANTITIES[row.quantity];
   const { planned, measured, interval, expectation } = row;
+  const { text, unit } = formatDifference({ value: measured ?? planned, from: planned, dimension, preferences });
+  const apart = `${text} ${unit}`;
   const verdict =
     expectation === "outside"
       ? "It is outside what was expected: four of five such brews, read with such instruments, would have been nearer."
@@ -21,7 +25,7 @@ export function explainDifference(row: ComparedRow): ExplainedNumber {
     label: `${label}, measured against planned`,
     value: measured,
     dimension,
-    words: `Measured less planned. ${verdict}`,
+    words: `Measured less planned: ${apart}. ${verdict}`,
     equation:
       "inside when |measured − planned| ≤ √(half-width of the plan’s 80 % interval² + (1.28 × uncertainty of the measured value)²)",
     inputs: [

@@ -4,6 +4,8 @@ import { QUANTITIES } from "@/lib/calc/ledger";
 import { readingRange, type Reading } from "@/lib/model/reading";
 import { currentReadings } from "@/lib/ui/brew/current-readings";
 import { WORT_CORRECTION } from "@/lib/ui/brew/read-gravity";
+import { uncertaintyText } from "@/lib/ui/brew/reading-uncertainty";
+import { displayUnit } from "@/lib/ui/display-unit";
 import { formatQuantity } from "@/lib/ui/format-quantity";
 import type { Explained } from "./use-explanation";
 
@@ -23,7 +25,7 @@ export function explainReading(row: ComparedRow, { brew, preferences }: Explaine
     dimension,
     words: whoAndWhen(reading),
     equation: equationOf(reading),
-    inputs: inputsOf(reading, row),
+    inputs: inputsOf(reading, row, preferences),
     sources: [sourceOf(reading)],
     validRange: `Readings from ${bound(range.min)} to ${bound(range.max)}.`,
     whatIf: [],
@@ -50,11 +52,16 @@ function sourceOf({ instrument, sampleC }: Reading): SourceReference {
     : { anchor: "trade-practice", title: "Common practice, no source" };
 }
 
-function inputsOf({ quantity, sd, sampleC }: Reading, { reconciled }: ComparedRow): readonly ExplanationInput[] {
-  const { unit } = readingRange(quantity);
+function inputsOf(
+  { quantity, value, sd, sampleC }: Reading,
+  { reconciled }: ComparedRow,
+  preferences: Preferences,
+): readonly ExplanationInput[] {
   const { dimension } = QUANTITIES[quantity];
+  const { unit } = displayUnit(dimension, preferences);
+  const uncertainty = Number(uncertaintyText(sd, dimension, preferences, value));
   return [
-    { label: "Stated standard uncertainty", value: sd, dimension: null, unit },
+    { label: "Stated standard uncertainty", value: uncertainty, dimension: null, unit },
     ...(sampleC === null
       ? []
       : [{ label: "Temperature of the sample", value: sampleC, dimension: "temperature" as const, unit: "" }]),

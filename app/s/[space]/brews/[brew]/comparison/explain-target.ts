@@ -14,7 +14,7 @@ export function explainTarget(target: ExplainedTarget, explained: Explained): Ex
   if (column === "planned") return explainPlanned(id, explained);
   const row = explained.comparison.rows.find(({ quantity }) => quantity === id);
   if (row === undefined || row.measured === null) return null;
-  if (column === "difference") return explainDifference(row);
+  if (column === "difference") return explainDifference(row, explained);
   return row.derived ? explainDerived(row, explained) : explainReading(row, explained);
 }
 

@@ -36,7 +36,7 @@ export function LossAccount({ account, preferences, onExplain }: LossAccountProp
         </thead>
         <tbody role="rowgroup">
           {account.lines.map((line) => (
-            <tr role="row" key={line.id}>
+            <tr role="row" key={line.id} className="items-start">
               <LineLabel line={line} />
               <Amount
                 {...{ line, preferences, onExplain }}
