@@ -20,7 +20,7 @@ export function ProfileGroups(props: ProfileGroupsProps): ReactElement {
   return (
     <>
       {PROFILE_GROUPS.map(({ id, heading, fields }) => (
-        <section key={id} aria-labelledby={`group-${id}`} className="fields-dense">
+        <section key={id} aria-labelledby={`group-${id}`} className="fields-dense fields-named">
           <h2 id={`group-${id}`} className="mb-3 border-b border-ink">
             {heading}
           </h2>

@@ -1,8 +1,7 @@
 "use client";
 
 import dynamic from "next/dynamic";
-import { useDeferredValue, useMemo, useReducer, type ReactElement } from "react";
-import { intervals } from "@/lib/calc/ledger";
+import { useMemo, useReducer, type ReactElement } from "react";
 import type { ActionResult } from "@/lib/model/action-result";
 import type { Preferences } from "@/lib/model/preferences";
 import type { RecipeContent } from "@/lib/model/recipe-content";
@@ -21,6 +20,7 @@ import type { RecipeToSave, SaveAnswer } from "./save-answer";
 import { SavePanel } from "./save-panel";
 import { SpokenSummary } from "./spoken-summary";
 import { useExplanation } from "./use-explanation";
+import { useIntervals } from "./use-intervals";
 import { useReference } from "./use-reference";
 import { useSave } from "./use-save";
 
@@ -61,8 +61,7 @@ export function RecipeLedger({ title, content, kettles, preferences, saving }: R
     [preferences, isReadOnly, reference, open],
   );
   const save = useSave({ baseRev: saving?.baseRev ?? null, kettles, send: saving?.send ?? refuse });
-  const later = useDeferredValue(editor.shown);
-  const ranges = useMemo(() => (later === null ? {} : intervals(later.brewed)), [later]);
+  const ranges = useIntervals(editor.shown);
   const brewed = editor.shown?.brewed ?? null;
   const broken = brewed?.ledger.limits.filter(({ ok }) => !ok) ?? [];
   const kettleName = kettles.find(({ id }) => id === editor.kettle)?.equipment.name ?? "";

@@ -76,10 +76,11 @@ function Fit({ row, preferences }: { readonly row: KettleRow; readonly preferenc
   const { outcome } = row;
   if (outcome.ok) return <>Fits</>;
   const [first, ...others] = outcome.reasons;
+  if (first === undefined)
+    return <span className="text-accent">Does not fit: no grist reaches this strength here</span>;
   return (
     <span className="text-accent">
-      Does not fit{first === undefined ? ": no grist reaches this strength here" : ", because of "}
-      {first === undefined ? null : `${limitWords(first).title.toLowerCase()}: ${limitNumbers(first, preferences)}`}
+      Does not fit. {limitWords(first).title}: {limitNumbers(first, preferences)}
       {others.length === 0 ? null : `, and ${others.length} more`}
     </span>
   );

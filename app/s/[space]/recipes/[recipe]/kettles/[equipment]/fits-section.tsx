@@ -26,7 +26,7 @@ export function FitsSection({ sheet, outcome, plan, preferences }: FitsSectionPr
       </div>
       <LimitList limits={ledger.limits} preferences={preferences} />
       <h2 className="mt-8 mb-2">Against the recipe as written</h2>
-      <div className="grid gap-x-12 gap-y-6 lg:grid-cols-2">
+      <div className="grid items-start gap-x-12 gap-y-6 lg:grid-cols-2">
         <ComparisonTable caption="Numbers" written={writtenLedger} here={ledger} preferences={preferences} />
         <AmountsTable caption="Amounts" written={revision.content.recipe} here={recipe} preferences={preferences} />
       </div>

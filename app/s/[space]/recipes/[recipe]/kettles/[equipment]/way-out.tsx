@@ -30,7 +30,7 @@ export function WayOutSection({ way, name, rank, written, preferences, plan }: W
       </div>
       <details open={rank === 1}>
         <summary className="cursor-pointer py-2">What it changes</summary>
-        <div className="grid gap-x-12 gap-y-6 lg:grid-cols-2">
+        <div className="grid items-start gap-x-12 gap-y-6 lg:grid-cols-2">
           <ComparisonTable
             caption={way.times === 1 ? "Numbers" : "Numbers of each brew"}
             written={written.ledger}
