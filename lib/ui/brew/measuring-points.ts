@@ -1,9 +1,10 @@
 import { MEASURABLE } from "@/lib/calc/compare";
 import { QUANTITIES, type QuantityId } from "@/lib/calc/ledger";
 import type { Step } from "@/lib/calc/runsheet";
-import { MEASURABLE_IDS, type MeasurableId } from "@/lib/model/reading";
+import { MEASURABLE_IDS, readingRange, type MeasurableId } from "@/lib/model/reading";
 import type { BrewPlan } from "./plan-of";
 import type { MeasuringPoint } from "./reading-draft";
+import { instrumentsFor } from "./reading-instruments";
 
 function isMeasurable(id: QuantityId): id is MeasurableId {
   return MEASURABLE_IDS.some((each) => each === id);
@@ -15,7 +16,9 @@ export function measuringPoint(quantity: MeasurableId, plan: BrewPlan | null): M
   const value = plan?.ledger.quantities[quantity] ?? null;
   const interval = plan?.intervals[quantity] ?? null;
   const expected = value === null ? null : { value, interval };
-  return { quantity, label, dimension, expected, usualSd: MEASURABLE[quantity].typicalSd };
+  const usualSd = MEASURABLE[quantity].typicalSd;
+  const { min, max } = readingRange(quantity);
+  return { quantity, label, dimension, expected, usualSd, range: { min, max }, instruments: instrumentsFor(quantity) };
 }
 
 /** What is measured at a step. */

@@ -7,9 +7,9 @@ import {
 } from "@/lib/calc/gravity";
 import { celsius, degreesBrix, degreesPlato } from "@/lib/calc/units";
 import type { Preferences } from "@/lib/model/preferences";
+import type { Reading } from "@/lib/model/reading";
 import { formatQuantity } from "../format-quantity";
 import { parseAmount } from "../parse-amount";
-import type { Instrument } from "./reading-instruments";
 
 /** Where hydrometers for brewing are right; common practice, no source. */
 export const HYDROMETER_CALIBRATION_C = 20;
@@ -25,7 +25,7 @@ interface GravityText {
   readonly label: string;
   readonly amount: string;
   readonly sample: string;
-  readonly instrument: Instrument;
+  readonly instrument: Reading["instrument"];
   readonly preferences: Preferences;
   readonly range: { readonly min: number; readonly max: number };
 }

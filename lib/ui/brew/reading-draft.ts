@@ -1,13 +1,14 @@
 import type { Dimension } from "@/lib/calc/ledger";
-import { readingRange, type MeasurableId } from "@/lib/model/reading";
+import type { MeasurableId, Reading } from "@/lib/model/reading";
 import type { Preferences } from "@/lib/model/preferences";
 import { displayUnit } from "../display-unit";
 import { fixedDigits } from "../fixed-digits";
 import { parseAmount } from "../parse-amount";
 import type { Expected } from "./far-from-plan";
 import { HYDROMETER_CALIBRATION_C, readGravity } from "./read-gravity";
-import { instrumentsFor, needsSampleTemperature, type Instrument } from "./reading-instruments";
 import { parseUncertainty, uncertaintyText } from "./reading-uncertainty";
+
+type Instrument = Reading["instrument"];
 
 /** One place on the run sheet where something is measured. */
 export interface MeasuringPoint {
@@ -17,6 +18,10 @@ export interface MeasuringPoint {
   readonly expected: Expected | null;
   /** What such a reading is usually uncertain by, in the library's unit. */
   readonly usualSd: number;
+  /** What a reading can be, in the library's unit. */
+  readonly range: { readonly min: number; readonly max: number };
+  /** What it is measured with, the usual instrument first. */
+  readonly instruments: readonly Instrument[];
 }
 
 /** A reading while it is typed. */
@@ -52,12 +57,12 @@ export type ReadDraft =
 const MOST_ENTERED = 80;
 
 export function emptyDraft(point: MeasuringPoint, preferences: Preferences): ReadingDraft {
-  const { quantity, dimension, expected, usualSd } = point;
+  const { dimension, expected, usualSd, instruments } = point;
   const sample = displayUnit("temperature", preferences).fromLibrary(HYDROMETER_CALIBRATION_C);
   return {
     amount: "",
     sample: fixedDigits(sample, 0),
-    instrument: instrumentsFor(quantity)[0] ?? "other",
+    instrument: instruments[0] ?? "other",
     sd: uncertaintyText(usualSd, dimension, preferences, expected?.value ?? 10),
     at: "",
     note: "",
@@ -93,9 +98,8 @@ type ReadValue =
   | { readonly ok: false; readonly field: "amount" | "sample"; readonly message: string };
 
 function readValue(draft: ReadingDraft, point: MeasuringPoint, preferences: Preferences): ReadValue {
-  const { quantity, label, dimension } = point;
-  const range = readingRange(quantity);
-  if (range.kind === "gravity") {
+  const { label, dimension, range } = point;
+  if (dimension === "extract") {
     const gravity = readGravity({ ...draft, label, preferences, range });
     return gravity.ok ? { ...gravity, value: gravity.plato } : gravity;
   }
@@ -107,7 +111,7 @@ function readValue(draft: ReadingDraft, point: MeasuringPoint, preferences: Pref
 /** What was typed, with the units that stood beside it: the log outlives the reader's choice of units. */
 function enteredText(draft: ReadingDraft, point: MeasuringPoint, preferences: Preferences): string {
   const amount = withUnit(draft.amount, amountUnitText(draft, point, preferences));
-  if (!needsSampleTemperature(point.quantity, draft.instrument)) return amount.slice(0, MOST_ENTERED);
+  if (!needsSampleTemperature(draft, point)) return amount.slice(0, MOST_ENTERED);
   const sample = withUnit(draft.sample, displayUnit("temperature", preferences).unit);
   return `${amount} at ${sample}`.slice(0, MOST_ENTERED);
 }
@@ -119,4 +123,9 @@ function withUnit(text: string, unit: string): string {
 /** The unit that stands beside the field of the amount. */
 export function amountUnitText(draft: ReadingDraft, { dimension }: MeasuringPoint, preferences: Preferences): string {
   return draft.instrument === "refractometer" ? "°Bx" : displayUnit(dimension, preferences).unit;
+}
+
+/** Of the instruments, only a hydrometer depends on how warm its sample is. */
+export function needsSampleTemperature({ instrument }: ReadingDraft, { dimension }: MeasuringPoint): boolean {
+  return dimension === "extract" && instrument === "hydrometer";
 }

@@ -1,9 +1,10 @@
+import { MEASURABLE } from "@/lib/calc/compare";
 import { readingRange, type MeasurableId, type Reading } from "@/lib/model/reading";
 
-export type Instrument = Reading["instrument"];
+type Instrument = Reading["instrument"];
 
 const BY_KIND: Readonly<Record<ReturnType<typeof readingRange>["kind"], readonly Instrument[]>> = {
-  volume: ["sight glass", "measuring stick", "scale", "other"],
+  volume: ["measuring stick", "sight glass", "scale", "other"],
   temperature: ["thermometer", "other"],
   gravity: ["hydrometer", "refractometer", "other"],
   duration: ["clock", "other"],
@@ -14,11 +15,10 @@ const BY_KIND: Readonly<Record<ReturnType<typeof readingRange>["kind"], readonly
  * says nothing of fermented beer and is not offered there.
  */
 export function instrumentsFor(quantity: MeasurableId): readonly Instrument[] {
-  const instruments = BY_KIND[readingRange(quantity).kind];
-  return quantity === "fermenter.finalExtract" ? instruments.filter((each) => each !== "refractometer") : instruments;
-}
-
-/** The kind of instrument whose reading depends on the temperature of the sample. */
-export function needsSampleTemperature(quantity: MeasurableId, instrument: Instrument): boolean {
-  return readingRange(quantity).kind === "gravity" && instrument === "hydrometer";
+  const usual = MEASURABLE[quantity].instrument;
+  const others = BY_KIND[readingRange(quantity).kind].filter((each) => each !== usual);
+  return [
+    usual,
+    ...(quantity === "fermenter.finalExtract" ? others.filter((each) => each !== "refractometer") : others),
+  ];
 }

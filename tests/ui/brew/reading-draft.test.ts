@@ -13,6 +13,8 @@ const VOLUME: MeasuringPoint = {
   dimension: "volume",
   expected: { value: 27, interval: { low80: 26, high80: 28 } },
   usualSd: 0.3,
+  range: { min: 0, max: 5000 },
+  instruments: ["sight glass"],
 };
 const ORIGINAL: MeasuringPoint = {
   quantity: "fermenter.originalExtract",
@@ -20,6 +22,8 @@ const ORIGINAL: MeasuringPoint = {
   dimension: "extract",
   expected: { value: 12, interval: { low80: 11.5, high80: 12.5 } },
   usualSd: 0.25,
+  range: { min: 0, max: 35 },
+  instruments: ["hydrometer", "refractometer"],
 };
 
 function read(point: MeasuringPoint, typed: Partial<ReadingDraft>, preferences = METRIC): ReturnType<typeof readDraft> {

@@ -1,7 +1,6 @@
 "use client";
 
-import { amountUnitText } from "@/lib/ui/brew/reading-draft";
-import { needsSampleTemperature } from "@/lib/ui/brew/reading-instruments";
+import { amountUnitText, needsSampleTemperature } from "@/lib/ui/brew/reading-draft";
 import { displayUnit } from "@/lib/ui/display-unit";
 import { NumberField } from "@/lib/ui/number-field";
 import type { ReadingFieldsProps } from "./reading-fields";
@@ -19,7 +18,7 @@ export function ReadingAmount({ name, point, preferences, draft, errors, type }:
         onFocus={(event) => event.target.select()}
         error={errors.amount}
       />
-      {needsSampleTemperature(point.quantity, draft.instrument) ? (
+      {needsSampleTemperature(draft, point) ? (
         <NumberField
           name={`${name}-sample`}
           label="Sample at"

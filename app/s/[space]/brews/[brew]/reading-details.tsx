@@ -1,6 +1,5 @@
 "use client";
 
-import { instrumentsFor } from "@/lib/ui/brew/reading-instruments";
 import { displayUnit } from "@/lib/ui/display-unit";
 import { NumberField } from "@/lib/ui/number-field";
 import { SelectField } from "@/lib/ui/select-field";
@@ -24,7 +23,7 @@ export function ReadingDetails({ name, point, preferences, draft, errors, type }
           label="Measured with"
           value={draft.instrument}
           onChange={(event) => type("instrument", event.target.value)}
-          options={instrumentsFor(point.quantity).map((each) => ({ value: each, text: each }))}
+          options={point.instruments.map((each) => ({ value: each, text: each }))}
         />
         <NumberField
           name={`${name}-sd`}

@@ -6,7 +6,8 @@ import { COMPARISON_COLUMNS, comparisonGroups, isComparisonColumn, isQuantityId 
 import type { ExplainedTarget } from "./explained-target";
 import { LossAccount } from "./loss-account";
 import { SuspectList } from "./suspect-list";
-import { useExplanation, type Explained } from "./use-explanation";
+import type { Explained } from "./explained";
+import { useExplanation } from "./use-explanation";
 
 interface ComparisonViewProps extends Explained {
   /** The number whose explanation the address asks for. */

@@ -1,7 +1,7 @@
 import type { ComparedRow, DerivedQuantity, MeasurableQuantity } from "@/lib/calc/compare";
 import type { ExplainedNumber, ExplanationInput } from "@/lib/calc/explain";
 import { QUANTITIES, type QuantityId } from "@/lib/calc/ledger";
-import type { Explained } from "./use-explanation";
+import type { Explained } from "./explained";
 
 interface Derivation {
   readonly words: string;

@@ -2,7 +2,7 @@ import type { ComparedRow } from "@/lib/calc/compare";
 import type { ExplainedNumber, ExplanationInput } from "@/lib/calc/explain";
 import { QUANTITIES } from "@/lib/calc/ledger";
 import { formatDifference } from "@/lib/ui/format-difference";
-import type { Explained } from "./use-explanation";
+import type { Explained } from "./explained";
 
 /** How far a measured number is from its plan, and whether that was to be expected. */
 export function explainDifference(row: ComparedRow, { preferences }: Explained): ExplainedNumber {

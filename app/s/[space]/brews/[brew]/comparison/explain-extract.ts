@@ -1,7 +1,7 @@
 import type { ExtractLine, ExtractLineId } from "@/lib/calc/compare";
 import type { ExplainedNumber, ExplanationInput } from "@/lib/calc/explain";
 import type { ExplainedTarget } from "./explained-target";
-import type { Explained } from "./use-explanation";
+import type { Explained } from "./explained";
 
 const HELD: Readonly<Partial<Record<ExtractLineId, string>>> = {
   potential:

@@ -1,13 +1,14 @@
 import type { ComparedRow } from "@/lib/calc/compare";
 import type { ExplainedNumber, ExplanationInput, SourceReference } from "@/lib/calc/explain";
 import { QUANTITIES } from "@/lib/calc/ledger";
+import type { Preferences } from "@/lib/model/preferences";
 import { readingRange, type Reading } from "@/lib/model/reading";
 import { currentReadings } from "@/lib/ui/brew/current-readings";
 import { WORT_CORRECTION } from "@/lib/ui/brew/read-gravity";
 import { uncertaintyText } from "@/lib/ui/brew/reading-uncertainty";
 import { displayUnit } from "@/lib/ui/display-unit";
 import { formatQuantity } from "@/lib/ui/format-quantity";
-import type { Explained } from "./use-explanation";
+import type { Explained } from "./explained";
 
 /** A measured number: who read it on what, what was typed, and what the other readings make of it. */
 export function explainReading(row: ComparedRow, { brew, preferences }: Explained): ExplainedNumber | null {

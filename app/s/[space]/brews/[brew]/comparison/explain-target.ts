@@ -5,7 +5,7 @@ import { explainDifference } from "./explain-difference";
 import { explainExtract } from "./explain-extract";
 import { explainReading } from "./explain-reading";
 import type { ExplainedTarget } from "./explained-target";
-import type { Explained } from "./use-explanation";
+import type { Explained } from "./explained";
 
 /** The explanation of one number of the comparison; null where there is no such number. */
 export function explainTarget(target: ExplainedTarget, explained: Explained): ExplainedNumber | null {

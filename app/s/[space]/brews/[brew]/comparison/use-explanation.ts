@@ -1,18 +1,9 @@
 "use client";
 
 import { useCallback, useEffect, useRef, useState } from "react";
-import type { LedgerComparison } from "@/lib/calc/compare";
 import type { ExplainedNumber } from "@/lib/calc/explain";
-import type { Brew } from "@/lib/model/brew";
-import type { Preferences } from "@/lib/model/preferences";
+import type { Explained } from "./explained";
 import { queryFor, type ExplainedTarget } from "./explained-target";
-
-/** Everything an explanation is made from. */
-export interface Explained {
-  readonly brew: Brew;
-  readonly comparison: LedgerComparison;
-  readonly preferences: Preferences;
-}
 
 interface Opened {
   readonly explanation: ExplainedNumber | null;

@@ -1,0 +1,10 @@
+import type { LedgerComparison } from "@/lib/calc/compare";
+import type { Brew } from "@/lib/model/brew";
+import type { Preferences } from "@/lib/model/preferences";
+
+/** Everything an explanation is made from. */
+export interface Explained {
+  readonly brew: Brew;
+  readonly comparison: LedgerComparison;
+  readonly preferences: Preferences;
+}
