@@ -14,7 +14,8 @@ import {
 import { measuredField } from "./field";
 
 const ion = (label: string) => measuredField(label, "concentration", milligramsPerLitre, { min: 0, max: 3000 });
-const salt = (label: string) => measuredField(label, "grams", grams, { min: 0, max: 20000 });
+// Salts are weighed in grams everywhere: an ounce is too coarse for them.
+const salt = (label: string) => measuredField(label, null, grams, { min: 0, max: 20000 });
 
 /** Every number of a recipe. The schema and the form take name and range from here. */
 export const RECIPE_FIELDS = {

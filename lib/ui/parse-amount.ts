@@ -99,7 +99,10 @@ function within(a: Parameters<typeof parseAmount>[0], value: number): ParsedAmou
   const { label, dimension, preferences, range } = a;
   if (range === undefined || (value >= range.min && value <= range.max)) return { ok: true, value };
   const inOwn = (bound: number): string => {
-    const { text, unit } = formatQuantity({ value: bound, dimension, preferences });
+    const { digits: usual } = displayUnit(dimension, preferences);
+    // A gram is no kilogram to two digits, and still more than nothing.
+    const digits = [usual, usual + 1, usual + 2].find((most) => bound === 0 || Math.abs(bound) * 10 ** most >= 0.5);
+    const { text, unit } = formatQuantity({ value: bound, dimension, preferences, digits });
     return `${text} ${unit}`;
   };
   return refuse(`${label} ${inOwn(value)} is outside ${inOwn(range.min)} to ${inOwn(range.max)}`);

@@ -70,9 +70,12 @@ export function RecipeLedger({ title, content, kettles, preferences, saving }: R
       {/* Before the page has its scripts, what somebody types would be lost. */}
       <fieldset disabled={!isHydrated} className="contents">
         <RecipeHead editor={editor} kettles={kettles} />
-        <BeerPanel editor={editor} intervals={ranges} />
-        {broken.length === 0 ? null : <FitNotice {...{ broken, kettleName, preferences }} />}
-        <RecipeTable editor={editor} intervals={ranges} kettleName={kettleName} />
+        {/* The beer stays in sight as long as the rows do. */}
+        <div>
+          <BeerPanel editor={editor} intervals={ranges} />
+          {broken.length === 0 ? null : <FitNotice {...{ broken, kettleName, preferences }} />}
+          <RecipeTable editor={editor} intervals={ranges} kettleName={kettleName} />
+        </div>
         <RemovedLine removed={editor.removed} />
         <RecipeNotes draft={editor.draft} />
         {saving === null ? null : (

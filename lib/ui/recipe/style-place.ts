@@ -46,7 +46,10 @@ function place(value: number, { low, high }: Span, dimension: Dimension, prefere
   const text = (of: number): string => fixedDigits(fromLibrary(of), digits);
   const range = `${text(low)}–${text(high)}`;
   const off = (bound: number): string => fixedDigits(Math.abs(fromLibrary(value) - fromLibrary(bound)), digits);
-  if (value < low) return `${off(low)} below ${range}`;
-  if (value > high) return `${off(high)} above ${range}`;
+  // What is only outside by less than is printed counts as inside.
+  if (value < low && isSeen(off(low))) return `${off(low)} below ${range}`;
+  if (value > high && isSeen(off(high))) return `${off(high)} above ${range}`;
   return `inside ${range}`;
 }
+
+const isSeen = (number: string): boolean => /[1-9]/.test(number);

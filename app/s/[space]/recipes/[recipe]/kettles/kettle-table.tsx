@@ -92,7 +92,10 @@ function KettleNumber(props: {
   readonly preferences: Preferences;
 }) {
   const { row, id, preferences } = props;
-  if (id === "hops") return <Quantity value={hopGrams(row)} dimension="grams" digits={0} preferences={preferences} />;
+  if (id === "hops") {
+    const digits = preferences.units === "us" ? 1 : 0;
+    return <Quantity value={hopGrams(row)} dimension="grams" digits={digits} preferences={preferences} />;
+  }
   return (
     <Quantity
       value={quantityOf(row, id)}
