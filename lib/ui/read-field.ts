@@ -8,8 +8,6 @@ const PLAIN = /^([-+−]?(?:\d+[.,]?\d*|[.,]\d+))\s*(\D.*)?$/;
 /** A number that was not typed is written with this many digits more than it is read with. */
 const EXTRA_DIGITS = 1;
 const SIGNIFICANT_DIGITS = 4;
-/** A plain number was typed by somebody who knew it: nothing of it is rounded away that they could have meant. */
-const PLAIN_DIGITS = 6;
 
 /** The unit in which one person types a field. */
 export function fieldUnit({ dimension, make }: MeasuredField, preferences: Preferences): string {
@@ -50,7 +48,8 @@ function readPlain({ make, min, max }: MeasuredField, text: string, label: strin
 
 /** A stored value as the text of its field, in the unit in which the person types it. */
 export function fieldText({ dimension }: MeasuredField, value: number, preferences: Preferences): string {
-  if (dimension === null) return String(Number(value.toPrecision(PLAIN_DIGITS)));
+  if (dimension === null)
+    return String(Number.isInteger(value) ? value : Number(value.toPrecision(SIGNIFICANT_DIGITS)));
   const { fromLibrary, digits } = displayUnit(dimension, preferences);
   const rounded = Number(fromLibrary(value).toFixed(digits + EXTRA_DIGITS));
   return String(Number(rounded.toPrecision(SIGNIFICANT_DIGITS)));

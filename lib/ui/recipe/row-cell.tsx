@@ -30,7 +30,7 @@ export function RowCell(props: RowCellProps): ReactElement {
   const { text } = row.cells[column] ?? EMPTY;
   const heading = columnHeading(list, column);
   return (
-    <div className={column === "name" ? "col-span-2 min-w-0 md:col-span-1" : "min-w-0"}>
+    <div className={column === "name" ? "col-span-3 min-w-0 md:col-span-1" : "min-w-0"}>
       <span aria-hidden className="text-sm text-muted md:hidden">
         {unit === "" ? heading : `${heading}, ${unit}`}
       </span>
@@ -38,7 +38,7 @@ export function RowCell(props: RowCellProps): ReactElement {
         <span className={field === null ? "block" : "block md:text-end"}>
           <span className="sr-only">{cellLabel(list, row, index, column)}: </span>
           {text === "" ? "—" : text}
-          {text === "" ? null : <span className="quantity-unit">{unitBeside(text, unit)}</span>}
+          {text === "" ? null : <span className="quantity-unit md:hidden">{unitBeside(text, unit)}</span>}
         </span>
       ) : (
         <Control {...props} text={text} field={field} unit={unit} />
@@ -67,6 +67,9 @@ function Control({ list, row, index, column, error, text, field, unit }: Control
   };
   if (column === "kind") return <KindSelect list={list} id={ids.control} label={label} kind={text} onChange={type} />;
   const shownError = isFocused ? undefined : error;
+  const described = [unit === "" ? "" : unitId(list, column), shownError === undefined ? "" : ids.error].filter(
+    Boolean,
+  );
   return (
     <>
       <input
@@ -77,9 +80,7 @@ function Control({ list, row, index, column, error, text, field, unit }: Control
         inputMode={field === null || field.min < 0 ? "text" : "decimal"}
         list={column === "name" ? datalistOf(list) : undefined}
         aria-label={label}
-        aria-describedby={[unit === "" ? "" : unitId(list, column), shownError === undefined ? "" : ids.error].join(
-          " ",
-        )}
+        aria-describedby={described.length === 0 ? undefined : described.join(" ")}
         aria-invalid={shownError !== undefined}
         autoComplete="off"
         maxLength={80}

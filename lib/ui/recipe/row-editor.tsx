@@ -52,7 +52,7 @@ export const RowEditor = memo(function RowEditor(props: RowEditorProps): ReactEl
 
   return (
     <li
-      className={`grid max-w-none grid-cols-2 items-start md:items-center gap-x-2 gap-y-1 border-b border-rule py-2 md:border-0 md:py-0.5 ${layout.grid}`}
+      className={`grid max-w-none grid-cols-3 items-end md:items-center gap-x-2 gap-y-1 border-b border-rule py-2 md:border-0 md:py-0.5 ${layout.grid}`}
       onKeyDown={isReadOnly ? undefined : onKeyDown}
     >
       {layout.columns.map((column) => (

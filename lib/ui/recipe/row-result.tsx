@@ -17,7 +17,7 @@ export function RowResult(props: {
   const dimension = kind === "share" ? "fraction" : "bitterness";
   const shown = value === null ? null : formatQuantity({ value, dimension, preferences });
   return (
-    <div className="flex items-center gap-2 md:justify-end">
+    <div className="flex min-h-11 flex-col md:min-h-0 md:items-end">
       <span aria-hidden className="text-sm text-muted md:hidden">
         {kind === "share" ? "Of the extract" : "Gives"}
       </span>

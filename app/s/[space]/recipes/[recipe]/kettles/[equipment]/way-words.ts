@@ -28,7 +28,7 @@ const ALSO: Readonly<Record<WayOut["kind"], string>> = {
 function changeWords({ kind, figure, times, recipe }: WayOut, preferences: Preferences): string {
   const shown = (value: number, dimension: Dimension, digits?: number): string => {
     const { text, unit } = formatQuantity({ value, dimension, preferences, digits });
-    return `${text} ${unit}`;
+    return `${text}\u00a0${unit}`;
   };
   switch (kind) {
     case "less volume":
