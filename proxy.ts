@@ -1,10 +1,18 @@
 import { NextResponse, type NextRequest } from "next/server";
+import { environment } from "@/lib/server/environment";
+import { isSameOrigin, originOf } from "@/lib/server/same-origin";
 
 /**
- * Gives each request a content policy with a nonce of its own, and tells pages their address. It guards nothing:
- * who may see what is decided where the data are read.
+ * Turns away what would change something from another site's page, gives each request a content policy with a nonce of
+ * its own, and tells pages their address. Who may see what is decided where the data are read, not here.
  */
 export function proxy(request: NextRequest): NextResponse {
+  // Actions and handlers ask the same again; left to itself, the framework answers some of these with an error of its own.
+  const changes = request.method !== "GET" && request.method !== "HEAD";
+  if (changes && !isSameOrigin(originOf(request.headers), environment.appOrigin)) {
+    const message = "This request did not come from a page of this service.";
+    return NextResponse.json({ message }, { status: 403, headers: { "cache-control": "no-store" } });
+  }
   const nonce = btoa(crypto.randomUUID());
   const policy = contentPolicy(nonce);
   const headers = new Headers(request.headers);

@@ -1,0 +1,69 @@
+import { expect, test } from "playwright/test";
+import { numberIn } from "./support/figures";
+import { CLUB } from "./support/own-recipe";
+import { expectState } from "./support/planned-brew";
+import { signInAs } from "./support/sign-in";
+
+const STRONG = "Old Hundredweight";
+const LEAST_WAYS_OUT = 3;
+
+test("the organiser sees the strong recipe on every kettle and takes a way out where it does not fit", async ({
+  page,
+}) => {
+  await signInAs(page, "organiser");
+  await page.goto(CLUB);
+  const owned = await page.getByRole("region", { name: "Kettles" }).getByRole("listitem").count();
+  await page.goto(`${CLUB}/recipes`);
+  await page.getByRole("link", { name: `Kettles for ${STRONG}` }).click();
+  await expect(page.getByRole("heading", { level: 1, name: `${STRONG} on every kettle` })).toBeVisible();
+  const kettles = page.getByRole("row").filter({ has: page.getByRole("rowheader") });
+  await expect(kettles).toHaveCount(owned);
+
+  await page.getByLabel("Show").selectOption("Those it does not fit");
+  await page.getByRole("button", { name: "Show" }).click();
+  await expect(page.getByRole("cell", { name: "Fits", exact: true })).toHaveCount(0);
+  const misfit = kettles.filter({ hasText: "Does not fit" }).first();
+  const [, reason = ""] = /Does not fit\. ([^:]+):/.exec(await misfit.innerText()) ?? [];
+  const kettle = await misfit.getByRole("rowheader").innerText();
+  await misfit.getByRole("link", { name: kettle }).click();
+
+  await expect(page.getByRole("heading", { name: "It does not fit" })).toBeVisible();
+  await expect(
+    page
+      .getByRole("listitem")
+      .filter({ hasText: new RegExp(reason, "i") })
+      .first(),
+  ).toBeVisible();
+  const waysOut = page.getByRole("button", { name: /^Brew it this way/ });
+  expect(await waysOut.count()).toBeGreaterThanOrEqual(LEAST_WAYS_OUT);
+  const firstMalt = page
+    .getByRole("table", { name: /^Amounts/ })
+    .first()
+    .getByRole("row")
+    .nth(1);
+  const malt = await firstMalt.getByRole("rowheader").innerText();
+  const mass = await numberIn(firstMalt.getByRole("cell").last());
+
+  await waysOut.first().click();
+  await expect(page.getByRole("heading", { level: 1, name: STRONG })).toBeVisible();
+  await expect(page.getByRole("main")).toContainText(`on ${kettle}`);
+  await expectState(page, "planned");
+  const weighed = page.getByRole("listitem").filter({ hasText: "Weigh out" }).getByRole("listitem");
+  expect(await numberIn(weighed.filter({ hasText: malt }).first())).toBe(mass);
+});
+
+test("the kettles can be put in order and the order stands in the address", async ({ page }) => {
+  await signInAs(page, "member");
+  await page.goto(`${CLUB}/recipes`);
+  await page.getByRole("link", { name: "Kettles for Coal Quay Porter" }).click();
+  const names = page.getByRole("rowheader");
+  await expect(names.nth(1)).toBeVisible();
+  await page.getByRole("columnheader", { name: "Brewer" }).getByRole("link").click();
+  await expect(page.getByRole("columnheader", { name: "Brewer" })).toHaveAttribute("aria-sort", "ascending");
+  const brewers = await page.getByRole("row").getByRole("cell").and(page.locator("td:nth-child(2)")).allInnerTexts();
+  expect(brewers).toEqual([...brewers].sort((a, b) => a.localeCompare(b, "en")));
+
+  const inOrder = await names.allInnerTexts();
+  await page.goto(page.url());
+  expect(await names.allInnerTexts()).toEqual(inOrder);
+});

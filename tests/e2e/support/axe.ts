@@ -1,0 +1,26 @@
+import axe from "axe-core";
+import type { Page } from "playwright/test";
+
+const LEVELS = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22a", "wcag22aa"];
+
+/**
+ * What the page does wrong by WCAG 2.0, 2.1 and 2.2, levels A and AA, one line an element. The checker is evaluated by
+ * the browser's own debugger, which a content policy does not bind, so the page is checked as people get it.
+ */
+export async function violations(page: Page): Promise<readonly string[]> {
+  await page.evaluate(axe.source);
+  const found = await page.evaluate(async (levels) => {
+    const { axe: checker } = globalThis as typeof globalThis & { readonly axe: typeof axe };
+    const { violations: all } = await checker.run(document, {
+      runOnly: { type: "tag", values: levels },
+      resultTypes: ["violations"],
+    });
+    return all.map(({ id, help, nodes }) => ({
+      rule: `${id}: ${help}`,
+      elements: nodes.map(({ target, failureSummary = "" }) => ({ at: target.join(" "), why: failureSummary })),
+    }));
+  }, LEVELS);
+  return found.flatMap(({ rule, elements }) =>
+    elements.map(({ at, why }) => `${rule} – ${at} – ${why.replaceAll(/\s+/g, " ")}`),
+  );
+}
