@@ -15,7 +15,13 @@ await runCommand(async () => {
   await ensureClient();
   const database = await openDatabase({ mayShare: true });
   const env = await serverEnvironment({ databaseUrl: database.url, port });
-  console.log(await step("Looking for the demo club", ...typescriptCommand("lib/ops/seed.ts"), { env }));
+  console.log(
+    await step(
+      "Looking for the demo club, or filling an empty database with it",
+      ...typescriptCommand("lib/ops/seed.ts"),
+      { env },
+    ),
+  );
   const next = join(ROOT, "node_modules", "next", "dist", "bin", "next");
   const args = [next, "dev", "-H", "127.0.0.1", "-p", String(port)];
   const server = start(process.execPath, args, { env, stdio: ["ignore", "inherit", "inherit"] });

@@ -16,7 +16,11 @@ await runCommand(async () => {
   await ensureClient();
   const database = await openDatabase({ mayShare: false });
   const env = await serverEnvironment({ databaseUrl: database.url, port });
-  const signIns = await step("Looking for the demo club", ...typescriptCommand("lib/ops/seed.ts"), { env });
+  const signIns = await step(
+    "Looking for the demo club, or filling an empty database with it",
+    ...typescriptCommand("lib/ops/seed.ts"),
+    { env },
+  );
   await ensureBuild();
   const server = await serve({ host, port, env });
   console.log(`\nGylebook answers at ${env.APP_ORIGIN}\n${signIns.trim()}\nStop it with Ctrl+C.`);
