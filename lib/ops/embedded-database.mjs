@@ -115,8 +115,9 @@ async function startServer(data, postgres, port, flags) {
 }
 
 function control(data, { bin, user }, args) {
-  // Its output goes nowhere, because the server would inherit the pipes and hold them open.
-  const options = { ...user, cwd: data, env: plainEnvironment(), stdio: "ignore" };
+  // Its output goes nowhere, because the server would inherit the pipes and hold them open; and in a group of its own a
+  // second Ctrl+C does not reach it while it stops the server.
+  const options = { ...user, cwd: data, env: plainEnvironment(), stdio: "ignore", detached: true, windowsHide: true };
   return run(join(bin, program("pg_ctl")), [...args, "-D", data], options);
 }
 
