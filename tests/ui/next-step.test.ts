@@ -50,7 +50,7 @@ describe("nextStep", () => {
   });
 
   it("shows an open shared brew on the member's own kettle, until the member has a batch of it", () => {
-    expect(next({ sharedBrews: [shared] })).toBe("/s/club/recipes/r1/kettles/k1");
+    expect(next({ sharedBrews: [shared] })).toBe("/s/club/recipes/r1/kettles/k1?sharedBrew=s1");
     const joined: BrewSummary = { ...brew, sharedBrewId: "s1", state: "closed" };
     expect(next({ sharedBrews: [shared], brews: [joined] })).toBeUndefined();
   });

@@ -46,7 +46,7 @@ function sharedBrewToJoin({ member, brews, sharedBrews, kettles }: SpaceState): 
     const why = `${open.title} is open to join. To take part, say what you brew on.`;
     return { why, label: "Describe your kettle", href: `/s/${member.spaceSlug}/equipment/new` };
   }
-  const href = `/s/${member.spaceSlug}/recipes/${open.recipeId}/kettles/${kettle.id}`;
+  const href = `/s/${member.spaceSlug}/recipes/${open.recipeId}/kettles/${kettle.id}?sharedBrew=${open.id}`;
   return { why: `${open.title} is open to join.`, label: `See it on ${kettle.equipment.name}`, href };
 }
 

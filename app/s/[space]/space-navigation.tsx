@@ -7,8 +7,12 @@ const PARTS = [
   { path: "recipes", label: "Recipes" },
   { path: "equipment", label: "Kettles" },
   { path: "brews", label: "Brews" },
+  { path: "shared-brews", label: "Shared brews" },
   { path: "people", label: "People" },
 ] as const;
+
+/** What needs more than one person. */
+const TOGETHER: readonly string[] = ["shared-brews", "people"];
 
 interface SpaceNavigationProps {
   readonly slug: string;
@@ -21,7 +25,7 @@ interface SpaceNavigationProps {
 export function SpaceNavigation({ slug, name, hasPeople }: SpaceNavigationProps) {
   const pathname = usePathname();
   const home = `/s/${slug}`;
-  const parts = PARTS.filter(({ path }) => hasPeople || path !== "people");
+  const parts = PARTS.filter(({ path }) => hasPeople || !TOGETHER.includes(path));
   return (
     <nav aria-label={name} className="local-nav flex flex-wrap gap-x-8">
       <Link href={home} aria-current={pathname === home ? "page" : undefined} className="font-semibold">

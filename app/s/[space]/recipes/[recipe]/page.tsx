@@ -39,6 +39,11 @@ export default async function RecipePage({ params }: RecipePageProps) {
           <Link href={`${home}/kettles`} className="button button-quiet">
             On every kettle
           </Link>
+          {roleMay(member.role, "organise") && member.spaceKind === "club" && (
+            <Link href={`/s/${member.spaceSlug}/shared-brews/new?recipe=${id}&rev=${rev}`} className="target">
+              Call a shared brew
+            </Link>
+          )}
           <a href="#revisions" className="target">
             Revision {rev}
           </a>
