@@ -27,6 +27,7 @@ export function RecipeTable(props: {
   });
   return (
     <div className="ledger-beside fields-dense">
+      <h2 className="sr-only">Station by station</h2>
       <LedgerTable
         caption={`Ledger of the recipe on ${kettleName}, station by station`}
         columns={[{ id: "kettle", label: kettleName }]}
