@@ -26,7 +26,7 @@ export interface Style {
 
 /**
  * Vital figures of the beer styles: numbers and names only, from the BJCP 2021 Style Guidelines (docs/sources.md#bjcp-2021).
- * All rows were read from two transcriptions that agree, except 15B, 25B and X1 to X5, which are from memory. Gravities
+ * All rows were read from two copies that agree, except 15B, 25B and X1 to X5, which are from memory. Gravities
  * are SG, bitterness IBU, colour SRM, alcohol % by volume, each from low to high. A code that several rows
  * share in the guidelines has a number behind it.
  */
