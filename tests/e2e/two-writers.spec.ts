@@ -1,0 +1,71 @@
+import { expect, test } from "playwright/test";
+import { CLUB, openRecipe, ownTitle, writeRecipe } from "./support/own-recipe";
+import { signInAs } from "./support/sign-in";
+
+test("the second of two people who save a revision is told, and neither loses anything", async ({ page, browser }) => {
+  const title = ownTitle("Written by two");
+  await signInAs(page, "member");
+  await writeRecipe(page, title);
+  const { baseURL } = test.info().project.use;
+  const other = await browser.newContext({ baseURL });
+  const second = await other.newPage();
+  await signInAs(second, "organiser");
+  await openRecipe(second, title);
+
+  await page.getByLabel("Notes", { exact: true }).fill("Mash a little cooler.");
+  await page.getByRole("button", { name: "Save as revision 2" }).click();
+  await expect(page.getByText("Saved as revision 2.")).toBeVisible();
+
+  await second.getByLabel("Length of the boil, min").fill("75");
+  await second.getByRole("button", { name: "Save as revision 2" }).click();
+  await expect(second.getByText("Mads Underbough saved revision 2 while you were writing")).toBeVisible();
+  await expect(second.getByLabel("Length of the boil, min")).toHaveValue("75");
+  const differences = second.getByRole("table", { name: "Where the two differ" });
+  await expect(differences).toContainText("Mash a little cooler.");
+  await expect(differences).toContainText("75");
+
+  await second.getByRole("button", { name: "Save mine as revision 3, on top of theirs" }).click();
+  await expect(second.getByText("Saved as revision 3.")).toBeVisible();
+  for (const [rev, shown] of [
+    ["2", /Mash a little cooler\./],
+    ["3", /Length of the boil\D*75/],
+  ] as const) {
+    await openRecipe(second, title);
+    await second
+      .getByRole("link", { name: `Revision ${rev}`, exact: true })
+      .last()
+      .click();
+    await expect(second.getByText(`Revision ${rev} of 3`)).toBeVisible();
+    await expect(second.getByRole("main")).toContainText(shown);
+  }
+  await other.close();
+});
+
+test("what a member changes in a kettle while the organiser changes it too is told to the second", async ({
+  page,
+  browser,
+}) => {
+  await signInAs(page, "ivo");
+  await page.goto(`${CLUB}/equipment`);
+  await page.getByRole("link", { name: "Coach-house seventy" }).click();
+  await expect(page.getByRole("heading", { level: 1, name: "Coach-house seventy" })).toBeVisible();
+  const { baseURL } = test.info().project.use;
+  const other = await browser.newContext({ baseURL });
+  const second = await other.newPage();
+  await signInAs(second, "organiser");
+  await second.goto(page.url());
+
+  const field = "Altitude, m";
+  const now = Number(await page.getByLabel(field).inputValue());
+  await page.getByLabel(field).fill(String(now + 1));
+  await page.getByRole("button", { name: /^Save as revision/ }).click();
+  await expect(page.getByText(/^Saved/)).toBeVisible();
+
+  await second.getByLabel(field).fill(String(now + 2));
+  await second.getByRole("button", { name: /^Save as revision/ }).click();
+  await expect(second.getByText(/while you/)).toBeVisible();
+  await expect(second.getByLabel(field)).toHaveValue(String(now + 2));
+  await page.reload();
+  await expect(page.getByLabel(field)).toHaveValue(String(now + 1));
+  await other.close();
+});
