@@ -16,7 +16,7 @@ export function RecipeTable(props: {
   readonly kettleName: string;
 }): ReactElement {
   const { editor, intervals, kettleName } = props;
-  const { preferences, explain } = useEditor();
+  const { preferences, isReadOnly, explain } = useEditor();
   const { draft, reading, shown } = editor;
   const ledger = shown?.brewed.ledger ?? null;
   const results = useMemo(() => rowResults(shown), [shown]);
@@ -26,7 +26,7 @@ export function RecipeTable(props: {
     children: stationInputs({ draft, problems: reading.problems, results }),
   });
   return (
-    <div className="ledger-beside fields-dense">
+    <div className={isReadOnly ? "ledger-beside ledger-read fields-dense" : "ledger-beside fields-dense"}>
       <h2 className="sr-only">Station by station</h2>
       <LedgerTable
         caption={`Ledger of the recipe on ${kettleName}, station by station`}
