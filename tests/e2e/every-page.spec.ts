@@ -28,9 +28,7 @@ function outside(page: Page): Promise<readonly string[]> {
     if (scrollWidth <= clientWidth) return [];
     return [...document.querySelectorAll("body *")]
       .filter((element) => element.getBoundingClientRect().right > clientWidth + 1)
-      .map(
-        (element) => `${element.tagName} ${element.className.toString()} ${(element.textContent ?? "").slice(0, 40)}`,
-      )
+      .map((element) => `${element.tagName} ${element.getAttribute("class") ?? ""} ${element.textContent.slice(0, 40)}`)
       .slice(-5);
   });
 }

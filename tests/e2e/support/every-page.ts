@@ -1,7 +1,6 @@
 import { expect, type Page } from "playwright/test";
 import { findDemoRecords } from "./club-addresses";
 import { addressOf, PAGE_ROUTES } from "./page-routes";
-import { signInAs } from "./sign-in";
 
 const SIGNED_OUT = ["/sign-in", "/join"];
 
