@@ -5,7 +5,7 @@ import { seedBrew, type DemoBrew } from "./brews";
 import { asMember, seedPeople } from "./club";
 import { DEMO_KETTLES, type DemoKettle } from "./kettles";
 import { Noise } from "./noise";
-import { DEMO_CLUB, DEMO_PASSWORD, DEMO_PEOPLE, type DemoPerson } from "./people";
+import { DEMO_CLUB, DEMO_OUTSIDER, DEMO_PASSWORD, DEMO_PEOPLE, type DemoPerson } from "./people";
 import { DEMO_RECIPES, type DemoRecipe } from "./recipes";
 
 const DAY_MS = 86_400_000;
@@ -18,6 +18,9 @@ const SIGN_IN_KEYS: readonly string[] = ["organiser", "member", "judge"];
 export const DEMO_SIGN_INS = DEMO_PEOPLE.filter((person) => SIGN_IN_KEYS.includes(person.key)).map(
   ({ name, role, email }) => ({ name, role, email, password: DEMO_PASSWORD }),
 );
+
+/** Everybody whom the demo makes. */
+export const DEMO_EMAILS: readonly string[] = [...DEMO_PEOPLE, DEMO_OUTSIDER].map(({ email }) => email);
 
 interface Kept<Thing> {
   readonly id: string;
