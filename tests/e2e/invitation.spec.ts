@@ -1,5 +1,6 @@
 import { randomUUID } from "node:crypto";
 import { expect, test } from "playwright/test";
+import { anotherContext } from "./support/another-context";
 import { CLUB } from "./support/own-recipe";
 import { signIn, signInAs } from "./support/sign-in";
 
@@ -12,8 +13,7 @@ test("somebody new joins by an invitation link and signs out on every device", a
 
   const name = `Nadja Newcomer ${randomUUID().slice(0, 8)}`;
   const credentials = { email: `${randomUUID()}@newcomers.example`, password: "a sentence that nobody guesses" };
-  const { baseURL } = test.info().project.use;
-  const [phone, laptop] = [await browser.newContext({ baseURL }), await browser.newContext({ baseURL })];
+  const [phone, laptop] = [await anotherContext(browser), await anotherContext(browser)];
   const [onPhone, onLaptop] = [await phone.newPage(), await laptop.newPage()];
   await onPhone.goto(link);
   await onPhone.getByLabel("E-mail address").fill(credentials.email);
@@ -41,10 +41,9 @@ test("an invitation link that was used up lets nobody else in", async ({ page, b
   await page.getByLabel("Role", { exact: true }).selectOption("Guest");
   await page.getByRole("button", { name: "Make an invitation link" }).click();
   const link = await page.getByLabel(/^The invitation link/).inputValue();
-  const { baseURL } = test.info().project.use;
 
   const join = async () => {
-    const context = await browser.newContext({ baseURL });
+    const context = await anotherContext(browser);
     const theirs = await context.newPage();
     await theirs.goto(link);
     await theirs.getByLabel("E-mail address").fill(`${randomUUID()}@newcomers.example`);

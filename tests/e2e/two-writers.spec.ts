@@ -1,4 +1,5 @@
 import { expect, test } from "playwright/test";
+import { anotherContext } from "./support/another-context";
 import { CLUB, openRecipe, ownTitle, writeRecipe } from "./support/own-recipe";
 import { signInAs } from "./support/sign-in";
 
@@ -6,8 +7,7 @@ test("the second of two people who save a revision is told, and neither loses an
   const title = ownTitle("Written by two");
   await signInAs(page, "member");
   await writeRecipe(page, title);
-  const { baseURL } = test.info().project.use;
-  const other = await browser.newContext({ baseURL });
+  const other = await anotherContext(browser);
   const second = await other.newPage();
   await signInAs(second, "organiser");
   await openRecipe(second, title);
@@ -49,8 +49,7 @@ test("what a member changes in a kettle while the organiser changes it too is to
   await page.goto(`${CLUB}/equipment`);
   await page.getByRole("link", { name: "Coach-house seventy" }).click();
   await expect(page.getByRole("heading", { level: 1, name: "Coach-house seventy" })).toBeVisible();
-  const { baseURL } = test.info().project.use;
-  const other = await browser.newContext({ baseURL });
+  const other = await anotherContext(browser);
   const second = await other.newPage();
   await signInAs(second, "organiser");
   await second.goto(page.url());
