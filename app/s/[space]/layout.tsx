@@ -3,6 +3,8 @@ import type { ReactNode } from "react";
 import { optionalViewer, proveMember, requireMember } from "@/lib/server/session";
 import { SpaceNavigation } from "./space-navigation";
 
+const NOT_FOUND = "Not found · Gylebook";
+
 interface SpaceLayoutProps {
   readonly params: Promise<{ readonly space: string }>;
   readonly children: ReactNode;
@@ -12,7 +14,8 @@ export async function generateMetadata({ params }: SpaceLayoutProps): Promise<Me
   // Nothing is thrown here: the page that says "not found" takes its title from this chain too.
   const viewer = await optionalViewer();
   const member = viewer === null ? null : await proveMember(viewer, (await params).space);
-  if (member === null) return {};
+  // Without a place for the page's own title, every page says the same to somebody who may not know of it.
+  if (member === null) return { title: { default: NOT_FOUND, template: NOT_FOUND } };
   return { title: { default: member.spaceName, template: `%s · ${member.spaceName} · Gylebook` } };
 }
 

@@ -4,25 +4,28 @@ import { signInAs } from "./sign-in";
 /** The parts of the addresses of one club, by the names that the routes give them. */
 export type AddressParts = Readonly<Record<string, string>>;
 
-/** The addresses of records of the demo club, read from the links that its organiser is shown. */
+let known: AddressParts | undefined;
+
+/** The addresses of records of the demo club, read from the links that its organiser is shown; once in a worker. */
 export async function findDemoRecords(page: Page): Promise<AddressParts> {
   await signInAs(page, "organiser");
-  const home = "/s/hollowmere";
-  const idOf = async (list: string, link: string): Promise<string> => {
-    await page.goto(`${home}${list}`);
-    const href = await page.getByRole("link", { name: link, exact: true }).first().getAttribute("href");
-    const [, id] = /\/([0-9a-f-]{36})$/.exec(href ?? "") ?? [];
-    if (id === undefined) throw new Error(`the link ${link} leads to no record: ${String(href)}`);
-    return id;
-  };
-  return {
+  known ??= {
     space: "hollowmere",
-    recipe: await idOf("/recipes", "Old Hundredweight"),
+    recipe: await idOf(page, "/recipes", "Old Hundredweight"),
     revision: "1",
-    equipment: await idOf("/equipment", "Test pot"),
-    brew: await idOf("/brews?state=closed", "Millrace Pale Ale"),
-    sharedBrew: await idOf("/shared-brews", "Autumn shared brew: Millrace Pale Ale"),
+    equipment: await idOf(page, "/equipment", "Test pot"),
+    brew: await idOf(page, "/brews?state=closed", "Millrace Pale Ale"),
+    sharedBrew: await idOf(page, "/shared-brews", "Autumn shared brew: Millrace Pale Ale"),
   };
+  return known;
+}
+
+async function idOf(page: Page, list: string, link: string): Promise<string> {
+  await page.goto(`/s/hollowmere${list}`);
+  const href = await page.getByRole("link", { name: link, exact: true }).first().getAttribute("href");
+  const [, id] = /\/([0-9a-f-]{36})$/.exec(href ?? "") ?? [];
+  if (id === undefined) throw new Error(`the link ${link} leads to no record: ${String(href)}`);
+  return id;
 }
 
 /** Addresses of the same form with nothing behind them. */

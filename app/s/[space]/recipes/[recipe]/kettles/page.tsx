@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
+import { cache } from "react";
 import { recipeIntention } from "@/lib/model/recipe-intention";
 import { roleMay } from "@/lib/model/roles";
 import { listEquipment } from "@/lib/server/equipment/reads";
@@ -13,22 +14,29 @@ import { kettleRows } from "./kettle-rows";
 import { KettleTable } from "./kettle-table";
 import { readView, type Query } from "./kettle-view";
 
-export const metadata: Metadata = { title: "On every kettle" };
-
 interface KettlesPageProps {
   readonly params: Promise<{ readonly space: string; readonly recipe: string }>;
   readonly searchParams: Promise<Query>;
 }
 
+const read = cache(async (space: string, id: string, rev: number | null) => {
+  const member = await requireMember(space);
+  const found = rev === null ? await findRecipe(member, id) : await findRevision(member, id, rev);
+  return { member, revision: found ?? notFound() };
+});
+
+export async function generateMetadata({ params, searchParams }: KettlesPageProps): Promise<Metadata> {
+  const { space, recipe: id } = await params;
+  const { revision } = await read(space, id, readView(await searchParams).rev);
+  return { title: `${revision.title} on every kettle` };
+}
+
 export default async function KettlesPage({ params, searchParams }: KettlesPageProps) {
   const { space, recipe: id } = await params;
-  const member = await requireMember(space);
   const view = readView(await searchParams);
-  const [found, kettles] = await Promise.all([
-    view.rev === null ? findRecipe(member, id) : findRevision(member, id, view.rev),
-    listEquipment(member),
-  ]);
-  const { title, rev, content } = found ?? notFound();
+  const { member, revision } = await read(space, id, view.rev);
+  const { title, rev, content } = revision;
+  const kettles = await listEquipment(member);
   const home = `/s/${member.spaceSlug}/recipes/${id}`;
   const written = recipeIntention(content);
   const rows = written === null ? [] : kettleRows({ content, written, kettles, view });

@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
+import { cache } from "react";
 import { listEquipment } from "@/lib/server/equipment/reads";
 import { findRevision } from "@/lib/server/recipes/reads";
 import { requireMember } from "@/lib/server/session";
@@ -12,14 +13,20 @@ interface RevisionPageProps {
   readonly params: Promise<{ readonly space: string; readonly recipe: string; readonly revision: string }>;
 }
 
+const read = cache(async (space: string, id: string, rev: string) => {
+  const member = await requireMember(space);
+  return { member, found: (await findRevision(member, id, Number(rev))) ?? notFound() };
+});
+
 export async function generateMetadata({ params }: RevisionPageProps): Promise<Metadata> {
-  return { title: `Revision ${(await params).revision}` };
+  const { space, recipe: id, revision } = await params;
+  const { title, rev } = (await read(space, id, revision)).found;
+  return { title: `${title}, revision ${rev}` };
 }
 
 export default async function RevisionPage({ params }: RevisionPageProps) {
   const { space, recipe: id, revision } = await params;
-  const member = await requireMember(space);
-  const found = (await findRevision(member, id, Number(revision))) ?? notFound();
+  const { member, found } = await read(space, id, revision);
   const kettles = await listEquipment(member);
   const home = `/s/${member.spaceSlug}/recipes/${id}`;
   const { title, rev, headRev, content, message, authorName, createdAt } = found;
