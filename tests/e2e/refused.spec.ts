@@ -96,6 +96,18 @@ const WRITES: readonly Write[] = [
     words: /^None yet/,
   },
   {
+    what: "the start of a brew",
+    by: "member",
+    refusal: /Only who brews this/,
+    prepare: async (page) => {
+      await planBrew(page, "Coal Quay Porter", "Shed fifty");
+      await page.getByRole("button", { name: "Start the brew day" }).click();
+    },
+    // The second button of this name is the one that confirms.
+    button: "Start the brew day",
+    words: /^Times count from starting to weigh out/,
+  },
+  {
     what: "a shared brew",
     by: "organiser",
     refusal: /Only an organiser does this/,
@@ -121,10 +133,10 @@ const WRITES: readonly Write[] = [
 ];
 
 for (const { what, by, refusal, prepare, button, words, at } of WRITES) {
-  test(`${what} is refused from a reader and from another origin, and nothing is written`, async ({ page }) => {
+  test(`${what}: refused from a reader and from another origin, and nothing is written`, async ({ page }) => {
     await signInAs(page, by);
     await prepare(page);
-    const write = await intercept(page, () => page.getByRole("button", { name: button }).click());
+    const write = await intercept(page, () => page.getByRole("button", { name: button }).last().click());
     const place = at ?? page.url();
     const before = await count(page, place, words);
 

@@ -28,7 +28,7 @@ export function RowResult(props: {
           <button type="button" className="explained row-button" aria-haspopup="dialog" onClick={() => explain(id)}>
             <span>
               <span className="quantity-whole">{shown.text}</span>
-              <span className="quantity-unit">{shown.unit}</span>
+              <span className="quantity-unit">{` ${shown.unit}`}</span>
             </span>
             <span className="sr-only">. Explain</span>
           </button>
