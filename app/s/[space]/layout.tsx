@@ -3,7 +3,7 @@ import type { ReactNode } from "react";
 import { optionalViewer, proveMember, requireMember } from "@/lib/server/session";
 import { SpaceNavigation } from "./space-navigation";
 
-const NOT_FOUND = "Not found · Gylebook";
+const NOT_FOUND = "Not found";
 
 interface SpaceLayoutProps {
   readonly params: Promise<{ readonly space: string }>;
@@ -15,7 +15,7 @@ export async function generateMetadata({ params }: SpaceLayoutProps): Promise<Me
   const viewer = await optionalViewer();
   const member = viewer === null ? null : await proveMember(viewer, (await params).space);
   // Without a place for the page's own title, every page says the same to somebody who may not know of it.
-  if (member === null) return { title: { default: NOT_FOUND, template: NOT_FOUND } };
+  if (member === null) return { title: { default: NOT_FOUND, template: `${NOT_FOUND} · Gylebook` } };
   return { title: { default: member.spaceName, template: `%s · ${member.spaceName} · Gylebook` } };
 }
 
