@@ -10,7 +10,7 @@ import { environment } from "@/lib/server/environment";
 import { listEquipment } from "@/lib/server/equipment/reads";
 import { listRevisions } from "@/lib/server/recipes/list-revisions";
 import { findRecipe, listRecipes } from "@/lib/server/recipes/reads";
-import { proveMember, proveViewer, type Member } from "@/lib/server/session";
+import { proveMember, proveViewer, type Member } from "@/lib/server/proof";
 import { closeSession, openSession } from "@/lib/server/sessions/writes";
 
 const ROUNDS = 120;
