@@ -2,7 +2,9 @@ import { adapt, intentionOf } from "@/lib/calc/adapt";
 import { brew, intervals, type Equipment } from "@/lib/calc/ledger";
 import { kilogramsPerHour, litres, litresPerKilogram, wattsPerKelvin } from "@/lib/calc/units";
 import { brewed, brewInput } from "../support/brewed";
-import { paleAle, sameDay } from "../support/brewing-fixtures";
+import { sameDay } from "../support/brewing-fixtures";
+import { sixBySix } from "./six-by-six";
+import { benchSpreadsheet } from "./spreadsheet";
 
 /** Runs a task for about a second after a warm-up and gives how often it ran per second. */
 function perSecond(task: () => void): number {
@@ -41,8 +43,8 @@ function kettles(count: number): Equipment[] {
 
 /** Prints how fast the calculation is, and how its time grows with the number of kettles. */
 function benchCalculation(): void {
-  const input = brewInput();
-  const intention = intentionOf({ recipe: paleAle, ledger: brewed() });
+  const input = brewInput({ recipe: sixBySix });
+  const intention = intentionOf({ recipe: sixBySix, ledger: brewed({ recipe: sixBySix }) });
   const strong = { ...intention, originalExtract: 22 };
   const hold = { intoFermenter: null };
   const one = (equipment: Equipment, of = intention): void => {
@@ -52,7 +54,7 @@ function benchCalculation(): void {
   const adapted = perSecond(() => {
     one(input.equipment);
   });
-  console.log(`ledger/brew           ${ledgers.toFixed(0)} per second (4 fermentables, 4 hops, 2 rests)`);
+  console.log(`ledger/brew           ${ledgers.toFixed(0)} per second (6 fermentables, 6 hops, 2 rests)`);
   console.log(`ledger/intervals      ${perSecond(() => intervals(input)).toFixed(0)} per second`);
   console.log(
     `adapt, fits           ${adapted.toFixed(0)} per second = ${(ledgers / adapted).toFixed(1)} ledgers each`,
@@ -62,6 +64,7 @@ function benchCalculation(): void {
       one(input.equipment, strong);
     }).toFixed(0)} per second`,
   );
+  benchSpreadsheet(kettles(97), sameDay);
   let last = 0;
   for (const count of [10, 100, 1_000, 10_000]) {
     const members = kettles(count);
