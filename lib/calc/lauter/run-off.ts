@@ -84,7 +84,7 @@ function wash(
   if (washingKg === 0 || a.retained === 0) return { kg: heldKg, extractKg: heldExtractKg };
   if (a.method === "batch") {
     const mixedPlato = (100 * heldExtractKg) / (heldKg + washingKg);
-    const kg = a.retained * densityAt20(mixedPlato);
+    const kg = a.retained * densityAt20(Math.min(35, mixedPlato));
     return { kg, extractKg: (kg * mixedPlato) / 100 };
   }
   const extractKg = heldExtractKg * Math.exp(-washingKg / (a.retained * densityAt20(0)));
