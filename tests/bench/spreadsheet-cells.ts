@@ -126,11 +126,11 @@ function addTimes(column: Column, recipe: Recipe, equipment: Equipment, ambient:
   addHeating(column, "boilHeatMin", wort, String(last), "[boilC]");
   column.add("electricityKWh", "([strikeMin]+[stepMin]+[boilHeatMin])*[powerW]/60000");
   const { chiller } = equipment;
-  const flow = `${String((chiller.coolantFlow / 60) * 4178.4)}`;
+  const flow = String((chiller.coolantFlow / 60) * 4178.4);
   column.add("pull", `${flow}*(1-EXP(-[conductance]/${flow}))+[lossCoefficient]`);
   column.add("chillTau", `([postBoil]*(4187-24*[postBoil P])+${String(kettle.heatCapacity)})/[pull]/60`);
   column.add("standC", recipe.stand?.celsius ?? 100);
-  const floor = `${String(chiller.coolant)}`;
+  const floor = String(chiller.coolant);
   column.add("toStandMin", `[chillTau]*LN(([boilC]-${floor})/([standC]-${floor}))`);
   const standS = String(60 * (recipe.stand?.minutes ?? 0));
   column.add(

@@ -22,6 +22,11 @@ const WORDS: Readonly<Record<LimitId, LimitWords>> = {
     because:
       "A mash with too little water cannot be stirred or pumped, and dry lumps stay unmashed. The value is the mash water for each kilogram of grist; the bound is the thickest mash that the equipment profile states.",
   },
+  "strike water": {
+    title: "Temperature of the strike water",
+    because:
+      "Cold grain and a cold mash tun take heat out of the strike water, the more the less water there is, and water gets no hotter than its boiling point. The value is how hot it would have to be for the first rest; the bound is the boiling point at this altitude.",
+  },
   "element covered": {
     title: "Liquid over the heating element",
     because:

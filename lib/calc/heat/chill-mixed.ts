@@ -1,4 +1,4 @@
-import { celsius, litres, seconds } from "../units";
+import { celsius, litres, minutes, seconds } from "../units";
 import type { Chill, ChillOutcome, TemperatureCurve } from "./chilling";
 import { heatCapacityAtZero, heatCapacitySlope } from "./wort-heat-capacity";
 
@@ -30,7 +30,7 @@ export function chillMixed(a: Chill): ChillOutcome {
   const capacity = capacityOf(a);
   const constantS = capacity / all;
   const time = constantS * Math.log((fromC - floorC) / (toC - floorC));
-  if (time > seconds.range.max) return { ok: false, reason: "coolant-too-warm", floorC: celsius(floorC) };
+  if (time > 60 * minutes.range.max) return { ok: false, reason: "coolant-too-warm", floorC: celsius(floorC) };
   const curve = exponential(fromC, toC, floorC, constantS / 60);
   // Heat given to the air on the way, for the share that the ice takes.
   const meanAboveAirKS = constantS * (fromC - toC) + (floorC - ambientC) * time;

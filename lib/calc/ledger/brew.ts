@@ -1,4 +1,6 @@
-import { colourOf } from "./colour-of";
+import { moreySrm } from "../colour";
+import { ebcFromSrm, srm } from "../units";
+import { colourUnitsOf } from "./colour-units";
 import { afterBoil } from "./after-boil";
 import { balancesOf } from "./balances";
 import type { BrewState } from "./brew-state";
@@ -18,6 +20,10 @@ import type { Recipe } from "./recipe";
 import { postBoilLitres } from "./volumes";
 
 const STRONGEST_PLATO = 35;
+/** Beyond any mash that could be stirred, and as far as the first wort is computed. */
+const STRONGEST_FIRST_WORT_PLATO = 60;
+/** As far as the relation of Morey goes; beyond any beer. */
+const DARKEST_COLOUR_UNITS = 1000;
 const MOST_EVAPORATION_PASSES = 8;
 
 /**
@@ -133,16 +139,20 @@ type Planned = Omit<BrewState, "day" | "beer" | "hops" | "colourEbc" | "postBoil
 function finish(planned: Planned): LedgerOutcome {
   const { recipe, equipment, sums, masses, heat } = planned;
   const strongest = (100 * masses.postBoilExtractKg) / masses.postBoilKg;
+  const firstWort = (100 * sums.dissolvedKg) / masses.wortKg;
+  if (firstWort > STRONGEST_FIRST_WORT_PLATO) return { ok: false, reason: "too-strong", value: firstWort };
   if (!(masses.postBoilKg > 0 && masses.fermenterKg > 0 && strongest <= STRONGEST_PLATO)) {
     return { ok: false, reason: "too-strong", value: strongest };
   }
-  const day = planDay(planned);
   const postBoilL = postBoilLitres(masses);
   const boiledShare = 1 - recipe.topUp / masses.fermenterL;
+  const colourUnits = colourUnitsOf(sums, postBoilL / boiledShare);
+  if (!(colourUnits <= DARKEST_COLOUR_UNITS)) return { ok: false, reason: "too-dark", value: colourUnits };
+  const day = planDay(planned);
   const fermentables = fermentableResults(recipe, equipment, sums, masses);
   const hops = hopResults({ recipe, masses, cooling: day.cooling, boilC: heat.boilC, postBoilL, boiledShare });
   const beer = afterBoil({ recipe, equipment, sums, masses, shares: fermentables });
-  const colourEbc = colourOf(sums, postBoilL / boiledShare);
+  const colourEbc = ebcFromSrm(srm(moreySrm(colourUnits)));
   const ledger: Ledger = {
     balances: balancesOf(sums, masses, beer),
     quantities: quantitiesOf({ ...planned, day, beer, hops, colourEbc, postBoilL }),

@@ -6,6 +6,9 @@ import type { HopResult } from "./ledger";
 import type { Masses } from "./mass-balance";
 import type { HopAddition, Recipe } from "./recipe";
 
+/** As far as the utilisation goes; its time term has come within 0.007 % of its end by then. */
+const LONGEST_COUNTED_MIN = 240;
+
 const NO_BITTERNESS: HopResult = { ibu: 0, equivalentMinutes: 0, utilisation: 0 };
 
 /**
@@ -38,7 +41,7 @@ export function hopResults(a: {
       hop.use === "boil"
         ? Math.min(hop.minutes, recipe.boil) * boilRate + afterFlameOut
         : standPart(hop, recipe, cooling.stand, standMinutes, afterFlameOut) + chillMinutes;
-    const counted = minutes(equivalentMinutes);
+    const counted = minutes(Math.min(LONGEST_COUNTED_MIN, equivalentMinutes));
     const boiledIbu = ibuFromEquivalentMinutes({
       alphaFraction: hop.alpha,
       grams: hop.grams,

@@ -66,6 +66,7 @@ export type LimitId =
   | "grain basket"
   | "mash volume"
   | "mash thickness"
+  | "strike water"
   | "element covered"
   | "boil volume"
   | "heater reaches the boil"
@@ -100,7 +101,7 @@ export type LedgerOutcome =
   | { readonly ok: true; readonly ledger: Ledger }
   | {
       readonly ok: false;
-      readonly reason: "no-fermentable" | "no-mash-step" | "grain-holds-all-water" | "too-strong";
-      /** The figure that made it impossible, in the unit of the reason (kg, steps, L or °P). */
+      readonly reason: "no-fermentable" | "no-mash-step" | "grain-holds-all-water" | "too-strong" | "too-dark";
+      /** The figure that made it impossible, in the unit of the reason (kg, steps, L, °P or malt colour units). */
       readonly value: number;
     };

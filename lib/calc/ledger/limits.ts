@@ -55,6 +55,8 @@ export function limitsOf(a: {
     if (mash.grainLimit !== null) atMost("grain basket", sums.gristKg / recipe.mashes, mash.grainLimit, "mass");
     atMost("mash volume", mashLitres(recipe, masses, sums), mash.capacity, "volume");
     atLeast("mash thickness", waterL(masses.mashWaterKg) / sums.gristKg, mash.thickest, "thickness");
+    const { strikeC } = day.waters;
+    if (strikeC !== null) atMost("strike water", strikeC, heat.boilC, "temperature");
     if (day.waters.infusionsKg.some((kg) => kg > 0)) {
       atLeast("mash steps", waterL(day.waters.strikeKg) / sums.gristKg, mash.thickest, "thickness");
     }

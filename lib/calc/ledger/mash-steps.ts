@@ -54,8 +54,15 @@ export function mashWaters(a: {
   return { strikeKg: waterKg, strikeC, infusionsKg };
 }
 
+/** Nobody strikes with water so hot; the limit of the strike water says that a brew asks for it. */
+const HOTTEST_STRIKE_C = 300;
+
 function strikeOf(first: MashStep, waterKg: number, gristKg: number, equipment: Equipment, ambient: Ambient): number {
   if (gristKg === 0) return first.celsius;
+  const taken =
+    MALT_TO_WATER_HEAT * gristKg * (first.celsius - ambient.grain) +
+    (coldVessel(equipment) / WATER_HEAT_CAPACITY) * (first.celsius - ambient.air);
+  if (Math.abs(taken) > (HOTTEST_STRIKE_C - first.celsius) * waterKg) return taken > 0 ? HOTTEST_STRIKE_C : 0;
   return strikeTemperature({
     mashC: first.celsius,
     grainC: ambient.grain,

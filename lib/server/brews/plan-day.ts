@@ -50,6 +50,7 @@ const REFUSALS: Readonly<Record<Exclude<LedgerOutcome, { ok: true }>["reason"], 
   "no-mash-step": () => "A recipe with grain in the mash needs a mash step.",
   "grain-holds-all-water": (value) => `The grain would hold all the water: ${value} L run off.`,
   "too-strong": (value) => `The wort would have ${value} °P, which no such amount of water dissolves.`,
+  "too-dark": (value) => `The wort would have ${value} malt colour units, and the arithmetic ends at 1000.`,
 };
 
 function whyNot({ reason, value }: Exclude<LedgerOutcome, { ok: true }>): string {

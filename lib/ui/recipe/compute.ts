@@ -32,6 +32,8 @@ const WHY: Readonly<Record<Failure["reason"], (value: string) => string>> = {
     "The grain would hold all the water, and nothing would run off: less grain, or more volume",
   "too-strong": (value) =>
     `The wort would have ${value} °P, and the arithmetic ends at 35 °P: less grain, or more volume`,
+  "too-dark": (value) =>
+    `The wort would have ${value} malt colour units, and the arithmetic ends at 1000: less dark malt, or more volume`,
 };
 
 function whyNoWort({ reason, value }: Failure): string {
