@@ -1,5 +1,5 @@
 import { rowLovibond } from "../ledger/grist-sums";
-import { gristPotential } from "../mash";
+import { gristExtract } from "../mash";
 import { kilograms } from "../units";
 import type { Intention } from "./intention";
 
@@ -18,7 +18,7 @@ export class GristSplit {
   private readonly colours: readonly boolean[];
 
   constructor(private readonly rows: Intention["fermentables"]) {
-    this.potential = rows.map((row) => gristPotential({ ...row, kg: ONE_KG }));
+    this.potential = rows.map((row) => gristExtract({ ...row, kg: ONE_KG }));
     this.lovibond = rows.map((row) => rowLovibond(row.colour));
     const palest = Math.min(...rows.map((row, i) => (row.station === "mash" ? (this.lovibond[i] ?? 0) : Infinity)));
     this.colours = rows.map((row, i) => row.station === "mash" && (this.lovibond[i] ?? 0) > COLOURING_RATIO * palest);

@@ -1,4 +1,4 @@
-import { gristPotential, GRAIN_DISPLACEMENT } from "../mash";
+import { gristExtract, GRAIN_DISPLACEMENT } from "../mash";
 import type { ExplanationInput } from "./explanation";
 import type { ExplanationContext } from "./explanation-context";
 import { figure, inUnit, measure, ofLedger } from "./explanation-inputs";
@@ -57,7 +57,7 @@ const potential: ExplanationRecord = {
   equation: "extract in the grist = Σ mass × (1 − moisture) × yield of the dry substance",
   inputs: (a) => [
     ...ofLedger(a, "mash.grist"),
-    ...eachMashed(a, (row) => measure(`Extract in ${row.name}`, gristPotential(row), "mass")),
+    ...eachMashed(a, (row) => measure(`Extract in ${row.name}`, gristExtract(row), "mass")),
   ],
   sources: ["mass-balance"],
   validRange: "Moisture and yield as stated for the malt; lots of one kind differ by about a hundredth.",

@@ -1,4 +1,4 @@
-import { gristPotential } from "../mash";
+import { gristExtract } from "../mash";
 import type { Equipment } from "./equipment";
 import { rowLovibond, type GristSums } from "./grist-sums";
 import type { FermentableResult } from "./ledger";
@@ -21,7 +21,7 @@ export function fermentableResults(
 ): FermentableResult[] {
   const mashYield = equipment.lauter.conversion.value * masses.lauterEfficiency;
   return recipe.fermentables.map((row) => {
-    const extractKg = gristPotential(row) * (row.station === "mash" ? mashYield : 1);
+    const extractKg = gristExtract(row) * (row.station === "mash" ? mashYield : 1);
     const colour = row.kg * rowLovibond(row.colour);
     return {
       extractKg,

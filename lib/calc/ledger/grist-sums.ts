@@ -1,5 +1,5 @@
 import { lovibondFromSrm, srmFromEbc } from "../units";
-import { gristPotential } from "../mash";
+import { gristExtract } from "../mash";
 import type { Equipment } from "./equipment";
 import type { Recipe } from "./recipe";
 
@@ -41,7 +41,7 @@ export function gristSums(recipe: Recipe, equipment: Equipment): GristSums {
   let addedExtractKg = 0;
   let colourKgLovibond = 0;
   for (const row of recipe.fermentables) {
-    const rowPotentialKg = gristPotential(row);
+    const rowPotentialKg = gristExtract(row);
     colourKgLovibond += row.kg * rowLovibond(row.colour);
     if (row.station === "kettle") {
       addedKg += row.kg;

@@ -12,13 +12,14 @@ import { fraction, kilograms, type Fraction, type Kilograms } from "../units";
  * @throws {@link OutOfRangeError} when a fraction or the mass is outside its range.
  * @source Definition of the dry-basis yield (docs/sources.md#mass-balance)
  * @example
- * gristPotential({ kg: kilograms(10), extract: fraction(0.8), moisture: fraction(0.04) }); // 7.68
+ * gristExtract({ kg: kilograms(10), extract: fraction(0.8), moisture: fraction(0.04) }); // 7.68
  */
-export function gristPotential(a: {
+export function gristExtract(a: {
   readonly kg: Kilograms;
   readonly extract: Fraction;
   readonly moisture: Fraction;
 }): Kilograms {
+  requireInRange("fermentable", a.kg, kilograms.range);
   requireInRange("extract of the dry substance", a.extract, fraction.range);
   requireInRange("moisture", a.moisture, fraction.range);
   return kilograms(a.kg * (1 - a.moisture) * a.extract);

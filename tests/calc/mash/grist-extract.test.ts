@@ -1,21 +1,21 @@
 import { describe, expect, it } from "vitest";
-import { gristPotential, mashVolume } from "@/lib/calc/mash";
+import { gristExtract, mashVolume } from "@/lib/calc/mash";
 import { fraction, kilograms, litres } from "@/lib/calc/units";
 import { expectWithin } from "../../support/expect-within";
 
-describe("gristPotential", () => {
+describe("gristExtract", () => {
   it("takes the moisture off before the yield: 80 % of 96 % of 10 kg is 7.68 kg (definition)", () => {
-    const found = gristPotential({ kg: kilograms(10), extract: fraction(0.8), moisture: fraction(0.04) });
+    const found = gristExtract({ kg: kilograms(10), extract: fraction(0.8), moisture: fraction(0.04) });
     expectWithin(found, 7.68, 1e-12);
   });
 
   it("gives nothing from water alone", () => {
-    expect(gristPotential({ kg: kilograms(1), extract: fraction(1), moisture: fraction(1) })).toBe(0);
+    expect(gristExtract({ kg: kilograms(1), extract: fraction(1), moisture: fraction(1) })).toBe(0);
   });
 
   it("refuses a yield given in per cent", () => {
     const percent = JSON.parse("80") as ReturnType<typeof fraction>;
-    expect(() => gristPotential({ kg: kilograms(1), extract: percent, moisture: fraction(0) })).toThrow(
+    expect(() => gristExtract({ kg: kilograms(1), extract: percent, moisture: fraction(0) })).toThrow(
       "extract of the dry substance 80 is outside 0 to 1",
     );
   });
