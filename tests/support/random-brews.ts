@@ -62,8 +62,8 @@ const added: fc.Arbitrary<Recipe["fermentables"][number]> = fc.record({
 
 const hop: fc.Arbitrary<Recipe["hops"][number]> = fc.record({
   name: fc.constant("Hop"),
-  grams: inside(grams, 0, 200),
-  alpha: inside(fraction, 0, 0.2),
+  grams: inside(grams, 0.1, 200),
+  alpha: fc.oneof(inside(fraction, 0.001, 0.2), fc.constant(fraction(0))),
   use: fc.constantFrom("boil", "stand", "dry"),
   minutes: inside(minutes, 0, 90),
 });

@@ -1,4 +1,5 @@
 import type { Beer } from "./after-boil";
+import type { BrewingWater } from "./brewing-water";
 import type { DayPlan } from "./day-plan";
 import type { Ambient, Equipment } from "./equipment";
 import type { GristSums } from "./grist-sums";
@@ -15,6 +16,7 @@ export interface BrewState {
   readonly sums: GristSums;
   readonly masses: Masses;
   readonly heat: KettleHeat;
+  readonly water: BrewingWater;
   readonly day: DayPlan;
   readonly beer: Beer;
   readonly hops: readonly HopResult[];

@@ -6,6 +6,7 @@ import { balancesOf } from "./balances";
 import type { BrewState } from "./brew-state";
 import { planDay } from "./day-plan";
 import type { Ambient, Equipment } from "./equipment";
+import { brewingWater } from "./brewing-water";
 import { fermentableResults } from "./fermentable-results";
 import { gristSums, type GristSums } from "./grist-sums";
 import { heatToBoil } from "./heating";
@@ -13,13 +14,15 @@ import { hopResults } from "./hop-results";
 import { kettleHeat, type KettleHeat } from "./kettle-heat";
 import type { Ledger, LedgerOutcome } from "./ledger";
 import { limitsOf } from "./limits";
-import { massBalance, type Masses } from "./mass-balance";
+import { massBalance, waterL, type Masses } from "./mass-balance";
 import { planWater, type PlannedWater } from "./plan-water";
 import { quantitiesOf } from "./quantities-of";
 import type { Recipe } from "./recipe";
 import { postBoilLitres } from "./volumes";
 
 const STRONGEST_PLATO = 35;
+/** Less than this in a vessel is rounding, not wort. */
+const LEAST_WORT_KG = 0.001;
 /** Beyond any mash that could be stirred, and as far as the first wort is computed. */
 const STRONGEST_FIRST_WORT_PLATO = 60;
 /** As far as the relation of Morey goes; beyond any beer. */
@@ -134,16 +137,19 @@ function planWithEvaporation(
   return planned;
 }
 
-type Planned = Omit<BrewState, "day" | "beer" | "hops" | "colourEbc" | "postBoilL">;
+type Planned = Omit<BrewState, "water" | "day" | "beer" | "hops" | "colourEbc" | "postBoilL">;
 
 function finish(planned: Planned): LedgerOutcome {
   const { recipe, equipment, sums, masses, heat } = planned;
   const strongest = (100 * masses.postBoilExtractKg) / masses.postBoilKg;
   const firstWort = (100 * sums.dissolvedKg) / masses.wortKg;
   if (firstWort > STRONGEST_FIRST_WORT_PLATO) return { ok: false, reason: "too-strong", value: firstWort };
-  if (!(masses.postBoilKg > 0 && masses.fermenterKg > 0 && strongest <= STRONGEST_PLATO)) {
-    return { ok: false, reason: "too-strong", value: strongest };
+  if (!(masses.postBoilKg - masses.leftKg > LEAST_WORT_KG)) {
+    return { ok: false, reason: "kettle-keeps-all-wort", value: masses.leftL };
   }
+  if (strongest > STRONGEST_PLATO) return { ok: false, reason: "too-strong", value: strongest };
+  const water = brewingWater(recipe.water, waterL(masses.mashWaterKg + masses.spargeKg));
+  if (!water.ok) return { ok: false, reason: "too-salty", value: water.mgPerL };
   const postBoilL = postBoilLitres(masses);
   const boiledShare = 1 - recipe.topUp / masses.fermenterL;
   const colourUnits = colourUnitsOf(sums, postBoilL / boiledShare);
@@ -155,7 +161,7 @@ function finish(planned: Planned): LedgerOutcome {
   const colourEbc = ebcFromSrm(srm(moreySrm(colourUnits)));
   const ledger: Ledger = {
     balances: balancesOf(sums, masses, beer),
-    quantities: quantitiesOf({ ...planned, day, beer, hops, colourEbc, postBoilL }),
+    quantities: quantitiesOf({ ...planned, water, day, beer, hops, colourEbc, postBoilL }),
     fermentables,
     hops,
     temperatureCurve: day.phases.flatMap((phase) => [

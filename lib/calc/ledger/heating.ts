@@ -48,7 +48,7 @@ export function heatMash(a: HeatingInput, fromC: number, toC: number): Heating {
  */
 export function heatToBoil(a: HeatingInput, fromC: number): Heating {
   const { kettle } = a.equipment;
-  const plato = Math.min(35, (100 * a.masses.runOffExtractKg) / a.masses.runOffKg);
+  const plato = Math.max(0, Math.min(35, (100 * a.masses.runOffExtractKg) / a.masses.runOffKg));
   const openAreaM2 = kettle.lid ? 0 : kettle.openArea;
   return run(a, { massKg: a.masses.runOffKg, plato, fromC, toC: a.heat.boilC, openAreaM2, extraHeatCapacity: 0 });
 }

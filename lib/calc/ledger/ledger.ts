@@ -101,7 +101,14 @@ export type LedgerOutcome =
   | { readonly ok: true; readonly ledger: Ledger }
   | {
       readonly ok: false;
-      readonly reason: "no-fermentable" | "no-mash-step" | "grain-holds-all-water" | "too-strong" | "too-dark";
-      /** The figure that made it impossible, in the unit of the reason (kg, steps, L, °P or malt colour units). */
+      readonly reason:
+        | "no-fermentable"
+        | "no-mash-step"
+        | "grain-holds-all-water"
+        | "kettle-keeps-all-wort"
+        | "too-strong"
+        | "too-dark"
+        | "too-salty";
+      /** The figure that made it impossible, in the unit of the reason (kg, steps, L, °P, malt colour units or mg/L). */
       readonly value: number;
     };

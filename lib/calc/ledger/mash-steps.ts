@@ -50,9 +50,13 @@ export function mashWaters(a: {
     }
   }
   const first = steps[0];
-  const strikeC = first === undefined || waterKg <= 0 ? null : strikeOf(first, waterKg, gristKg, equipment, ambient);
+  const strikeC =
+    first === undefined || waterKg < LEAST_WATER_KG ? null : strikeOf(first, waterKg, gristKg, equipment, ambient);
   return { strikeKg: waterKg, strikeC, infusionsKg };
 }
+
+/** A gram of water strikes no mash. */
+const LEAST_WATER_KG = 0.001;
 
 /** Nobody strikes with water so hot; the limit of the strike water says that a brew asks for it. */
 const HOTTEST_STRIKE_C = 300;

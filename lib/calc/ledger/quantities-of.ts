@@ -1,7 +1,6 @@
 import { firstWortPlato } from "../mash";
 import { kilograms } from "../units";
 import type { BrewState } from "./brew-state";
-import { brewingWater } from "./brewing-water";
 import type { Heating } from "./heating";
 import { mashLitres } from "./limits";
 import { waterL } from "./mass-balance";
@@ -35,8 +34,7 @@ export function quantitiesOf(state: BrewState): Readonly<Record<QuantityId, numb
 }
 
 function waterValues(values: Values, state: BrewState): void {
-  const { masses, day } = state;
-  const water = brewingWater(state.recipe.water, waterL(masses.mashWaterKg + masses.spargeKg));
+  const { masses, water, day } = state;
   values["water.total"] = waterL(masses.mashWaterKg + masses.spargeKg + masses.topUpKg);
   values["water.mash"] = waterL(masses.mashWaterKg);
   values["water.sparge"] = waterL(masses.spargeKg);

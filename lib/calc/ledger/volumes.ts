@@ -26,7 +26,7 @@ export function postBoilLitres(masses: Masses, atC = 20): number {
 export function runOffLitres(masses: Masses, atC: number): number {
   return wortVolume({
     kg: kilograms(masses.runOffKg),
-    plato: degreesPlato(Math.min(35, (100 * masses.runOffExtractKg) / masses.runOffKg)),
+    plato: degreesPlato(Math.max(0, Math.min(35, (100 * masses.runOffExtractKg) / masses.runOffKg))),
     celsius: celsius(Math.min(HOTTEST_C, atC)),
   });
 }

@@ -49,6 +49,8 @@ const REFUSALS: Readonly<Record<Exclude<LedgerOutcome, { ok: true }>["reason"], 
   "no-fermentable": () => "A recipe needs at least one fermentable: malt, sugar or malt extract.",
   "no-mash-step": () => "A recipe with grain in the mash needs a mash step.",
   "grain-holds-all-water": (value) => `The grain would hold all the water: ${value} L run off.`,
+  "kettle-keeps-all-wort": (value) => `Kettle, hops and hoses would keep all the wort: ${value} L.`,
+  "too-salty": (value) => `The water would hold ${value} mg/L of salts, which no brewing water does.`,
   "too-strong": (value) => `The wort would have ${value} °P, which no such amount of water dissolves.`,
   "too-dark": (value) => `The wort would have ${value} malt colour units, and the arithmetic ends at 1000.`,
 };

@@ -30,6 +30,9 @@ const WHY: Readonly<Record<Failure["reason"], (value: string) => string>> = {
   "no-mash-step": () => "There is no mash step: a recipe needs at least one temperature to mash at",
   "grain-holds-all-water": () =>
     "The grain would hold all the water, and nothing would run off: less grain, or more volume",
+  "kettle-keeps-all-wort": (value) =>
+    `Trub, hops and hoses would keep ${value} L, and nothing would reach the fermenter: more volume, or fewer hops`,
+  "too-salty": (value) => `The water would hold ${value} mg/L of salts, and the arithmetic ends at 5000: less salt`,
   "too-strong": (value) =>
     `The wort would have ${value} °P, and the arithmetic ends at 35 °P: less grain, or more volume`,
   "too-dark": (value) =>
