@@ -1,45 +1,56 @@
 import { requireInRange } from "../errors";
-import { bar, type Bar, type Celsius, type VolumesCo2 } from "../units";
+import type { Bar, Celsius, VolumesCo2 } from "../units";
+import { closedPressure } from "./closed-pressure";
 import { SOLUBILITY_RANGE } from "./gauge-pressure";
-import { CO2_GRAMS_PER_VOLUME } from "./priming-sugar";
+
+/** What the maker states that a bottle or keg holds: a carbonation, a gauge pressure or both. */
+export type Rating =
+  { readonly rated: VolumesCo2; readonly ratedBar?: Bar } | { readonly rated?: VolumesCo2; readonly ratedBar: Bar };
 
 /** Pressure in a closed bottle, or the refusal to fill it. */
 export type BottlePressure =
   | { readonly ok: true; readonly gaugeBar: Bar }
-  | { readonly ok: false; readonly reason: "above-rating"; readonly gaugeBar: Bar; readonly rated: VolumesCo2 };
+  | ({ readonly ok: false; readonly reason: "above-rating"; readonly gaugeBar: Bar } & Rating);
 
-/** Air pressure in the equation, bar. */
-const AIR_BAR = 1.013;
+/** Glass, plastic and kegs of the trade are all rated below 20 bar. */
+export const RATED_RANGE = {
+  volumes: SOLUBILITY_RANGE.volumes,
+  bar: { unit: "bar", min: 0, max: 20 },
+} as const;
 
 /**
  * Finds the pressure in a closed bottle at the warmest place it will stand, and refuses more gas than it is made for.
  *
- * By Henry's law, which gives more pressure in warm beer than the fit behind `gaugePressure`: the cautious side for glass.
+ * Bottles that burst injure. Only the maker's figure counts; a used, scratched or unmarked bottle holds less. A rating as
+ * carbonation says nothing of warmth, so where the maker states a pressure give that: it is held against the warm bottle.
  *
  * @param a.volumes - Carbonation of the beer, volumes.
  * @param a.celsius - Warmest storage, °C.
  * @param a.rated - Carbonation that the maker of the bottle states, volumes.
- * @returns Gauge pressure, bar, and whether the bottle is made for it.
- * @validRange 0 to 10 volumes, −2 to 45 °C.
- * @throws {@link OutOfRangeError} when carbonation, rating or temperature is outside its range.
+ * @param a.ratedBar - Gauge pressure that the maker of the bottle or keg states, bar.
+ * @returns Gauge pressure, bar, and whether the bottle is made for it; with two ratings it must keep to both.
+ * @validRange 0 to 10 volumes, −2 to 45 °C, up to 20 bar.
+ * @throws {@link OutOfRangeError} when carbonation or temperature is outside its range, or a rating is, or none is given.
  * @source Henry's law for beer (docs/sources.md#henry-co2)
  * @example
  * bottlePressure({ volumes: volumesCo2(2.5), celsius: celsius(30), rated: volumesCo2(3) }); // { ok: true, gaugeBar: 3.01 }
  */
-export function bottlePressure({
-  volumes,
-  celsius,
-  rated,
-}: {
-  readonly volumes: VolumesCo2;
-  readonly celsius: Celsius;
-  readonly rated: VolumesCo2;
-}): BottlePressure {
-  requireInRange("temperature", celsius, SOLUBILITY_RANGE.celsius);
-  requireInRange("carbonation", volumes, SOLUBILITY_RANGE.volumes);
-  requireInRange("rating of the bottle", rated, SOLUBILITY_RANGE.volumes);
-  const temperatureK = celsius + 273.15;
-  const gramsPerLitreBar = 10 * Math.exp(-10.73797 + 2617.25 / temperatureK);
-  const gaugeBar = bar((volumes * CO2_GRAMS_PER_VOLUME) / gramsPerLitreBar - AIR_BAR);
-  return volumes <= rated ? { ok: true, gaugeBar } : { ok: false, reason: "above-rating", gaugeBar, rated };
+export function bottlePressure(
+  a: { readonly volumes: VolumesCo2; readonly celsius: Celsius } & Rating,
+): BottlePressure {
+  const gaugeBar = closedPressure(a);
+  const { rated, ratedBar } = a;
+  // Without any rating the first check is left to refuse.
+  if (rated !== undefined || ratedBar === undefined) {
+    requireInRange("rating of the bottle", rated ?? Number.NaN, RATED_RANGE.volumes);
+  }
+  if (ratedBar !== undefined) requireInRange("rated pressure", ratedBar, RATED_RANGE.bar);
+  const holds = (rated === undefined || a.volumes <= rated) && (ratedBar === undefined || gaugeBar <= ratedBar);
+  if (holds) return { ok: true, gaugeBar };
+  return { ok: false, reason: "above-rating", gaugeBar, ...ratingOf(a) };
+}
+
+function ratingOf({ rated, ratedBar }: Rating): Rating {
+  if (ratedBar === undefined) return { rated };
+  return rated === undefined ? { ratedBar } : { rated, ratedBar };
 }

@@ -1,5 +1,13 @@
-export { bottlePressure, type BottlePressure } from "./bottle-pressure";
+export { bottlePressure, type BottlePressure, type Rating } from "./bottle-pressure";
+export { carbonationAtEnd, type CarbonationAtEnd } from "./carbonation-at-end";
+export { closedPressure } from "./closed-pressure";
+export { co2FromExtract, type ExtractLeft } from "./co2-from-extract";
 export { co2Volumes } from "./co2-volumes";
+export { co2VolumesAtAltitude } from "./co2-volumes-at-altitude";
 export { gaugePressure, SOLUBILITY_RANGE } from "./gauge-pressure";
+export { gaugePressureAtAltitude } from "./gauge-pressure-at-altitude";
+export { CO2_GRAMS_PER_VOLUME, gramsPerLitreFromVolumes } from "./grams-per-litre-from-volumes";
 export { CO2_FROM_SUGAR, primingSugar, type PrimingSugarKind } from "./priming-sugar";
+export { primingWort, type PrimingWort } from "./priming-wort";
 export { residualCo2 } from "./residual-co2";
+export { DISSOLVED_RANGE, volumesFromGramsPerLitre } from "./volumes-from-grams-per-litre";

@@ -1,11 +1,9 @@
 import { requireInRange } from "../errors";
 import { grams, litres as litresOf, type Celsius, type Grams, type Litres, type VolumesCo2 } from "../units";
+import { CO2_GRAMS_PER_VOLUME } from "./grams-per-litre-from-volumes";
 import { residualCo2 } from "./residual-co2";
 
 export type PrimingSugarKind = "sucrose" | "dextroseMonohydrate" | "dextroseAnhydrous";
-
-/** A volume of CO2 weighs this, g/L: molar mass over the molar volume of an ideal gas at 0 °C and 1 atm. */
-export const CO2_GRAMS_PER_VOLUME = 44.009 / 22.414;
 
 /** Grams of CO2 from a gram of sugar that ferments wholly: two molecules from each glucose. */
 export const CO2_FROM_SUGAR: Readonly<Record<PrimingSugarKind, number>> = {
@@ -17,7 +15,7 @@ export const CO2_FROM_SUGAR: Readonly<Record<PrimingSugarKind, number>> = {
 const YIELD_RANGE = { unit: "g/g", min: 0.1, max: 0.6 } as const;
 
 /** No bottle of the trade is made for more. */
-const PRIMED_RANGE = { unit: "volumes", min: 0, max: 6 } as const;
+export const PRIMED_RANGE = { unit: "volumes", min: 0, max: 6 } as const;
 
 /**
  * Weighs the sugar that carbonates beer in a closed bottle or keg.
