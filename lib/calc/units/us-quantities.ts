@@ -24,7 +24,7 @@ export type Feet = Quantity<"ft">;
 export const feet = defineQuantity("altitude", { unit: "ft", min: -1477, max: 19686 });
 
 export type Psi = Quantity<"psi">;
-export const psi = defineQuantity("pressure", { unit: "psi", min: -16, max: 291 });
+export const psi = defineQuantity("pressure", { unit: "psi", min: -16, max: 363 });
 
 export type QuartsPerPound = Quantity<"US qt/lb">;
 export const quartsPerPound = defineQuantity("volume per mass", { unit: "US qt/lb", min: 0, max: 9.6 });
