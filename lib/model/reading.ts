@@ -20,8 +20,11 @@ const RANGES: Readonly<Record<ReadingRange["kind"], ReadingRange>> = {
 export type MeasurableId = MeasurableQuantity;
 export const MEASURABLE_IDS = MEASURABLE_QUANTITIES;
 
+/** Beer may be lighter than water: −5 °P is 0.981 SG, drier than any wort below 22 °P can become. */
+const BEER_GRAVITY: ReadingRange = { ...RANGES.gravity, min: -5 };
+
 export function readingRange(quantity: MeasurableId): ReadingRange {
-  return RANGES[MEASURABLE[quantity].kind];
+  return quantity === "fermenter.finalExtract" ? BEER_GRAVITY : RANGES[MEASURABLE[quantity].kind];
 }
 
 export const INSTRUMENTS = [

@@ -1,4 +1,4 @@
-import { platoToSpecificGravity } from "@/lib/calc/gravity";
+import { EXTRACT_RANGE, platoToSpecificGravity } from "@/lib/calc/gravity";
 import type { Dimension } from "@/lib/calc/ledger";
 import {
   bar,
@@ -58,8 +58,9 @@ const SPECIFIC_GRAVITY: DisplayUnit = {
   unit: "SG",
   spoken: "specific gravity",
   digits: 3,
-  // The end of an interval may lie outside the scale, below plain water or above the strongest wort.
-  fromLibrary: (value) => platoToSpecificGravity(degreesPlato(Math.min(35, Math.max(0, value)))),
+  // The end of an interval may lie outside the scale, beyond the lightest beer or the strongest wort.
+  fromLibrary: (value) =>
+    platoToSpecificGravity(degreesPlato(Math.min(EXTRACT_RANGE.max, Math.max(EXTRACT_RANGE.min, value)))),
 };
 const EBC: DisplayUnit = { unit: "EBC", spoken: "EBC", digits: 0, fromLibrary: same };
 const SRM: DisplayUnit = {

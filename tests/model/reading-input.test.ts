@@ -23,9 +23,25 @@ describe("readingInput", () => {
       "value",
       "Original extract 60 °P is outside 0 to 35 °P",
     ],
+    [
+      "a wort lighter than water",
+      { quantity: "fermenter.originalExtract", value: -0.1 },
+      "value",
+      "Original extract -0.1 °P is outside 0 to 35 °P",
+    ],
+    [
+      "a spirit",
+      { quantity: "fermenter.finalExtract", value: -5.1 },
+      "value",
+      "Final gravity -5.1 °P is outside -5 to 35 °P",
+    ],
     ["a time that is none", { occurredAt: "yesterday" }, "occurredAt", "Time of the reading is not a time"],
   ])("refuses %s", (_what, change, path, message) => {
     expect(messagesFor(change)).toEqual({ [path]: message });
+  });
+
+  it("reads beer lighter than water: 0.981 SG is −4.99 °P", () => {
+    expect(messagesFor({ quantity: "fermenter.finalExtract", value: -4.99 })).toEqual({});
   });
 
   it("refuses what the ledger computes and nobody can measure", () => {

@@ -50,6 +50,11 @@ export const PLATO_OF_GRAVITY = [
   { sg: 1.06, plato: 14.742, within: 0.005, source: "ASBC cubic" },
   { sg: 1.07, plato: 17.056, within: 0.005, source: "ASBC cubic" },
   { sg: 1.09, plato: 21.569, within: 0.005, source: "ASBC cubic" },
+  // Below 1: the same cubic by hand, −616.868 + 1111.14 S − 630.272 S² + 135.9975 S³; no table is printed there,
+  // and two fits carried on may part by a hundredth.
+  { sg: 0.9955, plato: -1.17, within: 0.01, source: "ASBC cubic carried on" },
+  { sg: 0.99, plato: -2.611, within: 0.01, source: "ASBC cubic carried on" },
+  { sg: 0.981, plato: -4.997, within: 0.01, source: "ASBC cubic carried on" },
 ] as const;
 
 /**

@@ -11,7 +11,7 @@ const ETHANOL_SG = 0.7907;
  *
  * @param extracts - Original and apparent extract, °P.
  * @returns Alcohol, % by volume.
- * @validRange Original extract 0 to 35 °P, apparent extract 0 to the original.
+ * @validRange Original extract 0 to 35 °P, apparent extract from −0.2207 times the original, where nothing is left, up to it.
  * @throws {@link OutOfRangeError} when an extract is outside the valid range.
  * @source Balling 1865 (docs/sources.md#balling-1865), density of ethanol OIML R 22 (docs/sources.md#oiml-r22)
  * @example

@@ -9,7 +9,7 @@ import { realExtract } from "./real-extract";
  *
  * @param extracts - Original and apparent extract, °P.
  * @returns Alcohol, % of the mass of the beer.
- * @validRange Original extract 0 to 35 °P, apparent extract 0 to the original.
+ * @validRange Original extract 0 to 35 °P, apparent extract from −0.2207 times the original, where nothing is left, up to it.
  * @throws {@link OutOfRangeError} when an extract is outside the valid range.
  * @source Balling 1865 (docs/sources.md#balling-1865)
  * @example

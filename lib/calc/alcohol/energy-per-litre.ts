@@ -12,7 +12,7 @@ const ASH = 0.1;
  *
  * @param extracts - Original and apparent extract, °P.
  * @returns Energy, kcal/L.
- * @validRange Original extract 0 to 35 °P, apparent extract 0 to the original.
+ * @validRange Original extract 0 to 35 °P, apparent extract from −0.2207 times the original, where nothing is left, up to it.
  * @throws {@link OutOfRangeError} when an extract is outside the valid range.
  * @source ASBC Beer-33, ash taken as 0.1 % (docs/sources.md#asbc-beer-33)
  * @example

@@ -1,8 +1,11 @@
 export { alcoholByVolume } from "./alcohol-by-volume";
+export { alcoholByVolumeFromWeight } from "./alcohol-by-volume-from-weight";
 export { alcoholByVolumeLinear } from "./alcohol-by-volume-linear";
 export { alcoholByWeight } from "./alcohol-by-weight";
 export { apparentAttenuation } from "./apparent-attenuation";
 export { energyPerLitre } from "./energy-per-litre";
-export { FERMENTED_RANGE, type Extracts } from "./extracts";
+export { ethanolDensity } from "./ethanol-density";
+export { apparentRange, FERMENTED_RANGE, MOST_ATTENUATION, REAL_SHARE, type Extracts } from "./extracts";
+export { BEER_RANGE, originalPlatoFromBeer } from "./original-plato-from-beer";
 export { realAttenuation } from "./real-attenuation";
 export { realExtract } from "./real-extract";

@@ -23,7 +23,7 @@ export interface LedgerComparison {
  * @param a.intervals - 80 % intervals of its predictions.
  * @param a.readings - Readings in the ledger's units, each with its standard uncertainty, in order of time.
  * @returns Rows in the order of the process, the account of the extract, and suspects.
- * @validRange Gravities from 0 to 35 °P.
+ * @validRange Gravities from 0 to 35 °P, of beer from −9 °P.
  * @throws {@link OutOfRangeError} when a reading or its uncertainty is outside its range.
  * @source Mass balances (docs/sources.md#mass-balance); reconciliation by Narasimhan and Jordache 2000
  * (docs/sources.md#narasimhan-jordache-2000)

@@ -1,3 +1,4 @@
+import { apparentRange } from "../alcohol";
 import type { MeasurableQuantity } from "./measurable";
 import { measuredWort } from "./measured-wort";
 import type { PlannedBrew } from "./planned-brew";
@@ -14,6 +15,10 @@ export interface Impossibility {
 
 const less = (a: number | null | undefined, b: number | null | undefined): number | null =>
   a === null || a === undefined || b === null || b === undefined ? null : a - b;
+
+/** What beer reads of which nothing is left but alcohol and water, °P. */
+const driest = (original: number | undefined): number | undefined =>
+  original === undefined ? undefined : apparentRange(original).min;
 
 const IMPOSSIBILITIES: readonly Impossibility[] = [
   {
@@ -63,6 +68,11 @@ const IMPOSSIBILITIES: readonly Impossibility[] = [
     readings: ["fermenter.originalExtract", "fermenter.finalExtract"],
     words: "Taken as read, the beer would hold more extract than its wort did.",
     by: (_, read) => less(read["fermenter.finalExtract"], read["fermenter.originalExtract"]),
+  },
+  {
+    readings: ["fermenter.originalExtract", "fermenter.finalExtract"],
+    words: "Taken as read, more would have fermented than the wort held.",
+    by: (_, read) => less(driest(read["fermenter.originalExtract"]), read["fermenter.finalExtract"]),
   },
 ];
 

@@ -1,4 +1,5 @@
 import { requireInRange, type Range } from "../errors";
+import { EXTRACT_RANGE } from "../gravity";
 import { QUANTITIES } from "../ledger";
 import { celsius, litres, minutes } from "../units";
 import { MEASURABLE, MEASURABLE_QUANTITIES, type MeasurableQuantity } from "./measurable";
@@ -24,6 +25,14 @@ const RANGES: Readonly<Record<(typeof MEASURABLE)[MeasurableQuantity]["kind"], R
 };
 
 /**
+ * What a reading of a quantity can be; beer may be lighter than water, wort not.
+ *
+ * @returns Range in the ledger's unit.
+ */
+export const rangeOf = (quantity: MeasurableQuantity): Range =>
+  quantity === "fermenter.finalExtract" ? EXTRACT_RANGE : RANGES[MEASURABLE[quantity].kind];
+
+/**
  * Takes the last reading of each quantity in the order given: who measures again corrects what went before.
  *
  * @returns One reading for each quantity that was measured.
@@ -32,8 +41,8 @@ const RANGES: Readonly<Record<(typeof MEASURABLE)[MeasurableQuantity]["kind"], R
 export function latestReadings(readings: readonly ComparedReading[]): Readings {
   const latest = new Map<MeasurableQuantity, ComparedReading>();
   for (const { quantity, value, sd } of readings) {
-    const { kind, typicalSd } = MEASURABLE[quantity];
-    const range = RANGES[kind];
+    const { typicalSd } = MEASURABLE[quantity];
+    const range = rangeOf(quantity);
     const { label } = QUANTITIES[quantity];
     requireInRange(label, value, range);
     requireInRange(`${label}, uncertainty`, sd, { unit: range.unit, min: 0, max: range.max });

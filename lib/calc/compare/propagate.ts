@@ -1,4 +1,4 @@
-import { readValues, type Readings, type ReadValues } from "./latest-readings";
+import { rangeOf, readValues, type Readings, type ReadValues } from "./latest-readings";
 
 export interface Measured {
   readonly value: number;
@@ -23,7 +23,7 @@ export function propagate(readings: Readings, of: (read: ReadValues) => number |
   let variance = 0;
   for (const { quantity, value: centre, sd } of readings.values()) {
     const up = of({ ...read, [quantity]: centre + sd }) ?? value;
-    const down = of({ ...read, [quantity]: Math.max(0, centre - sd) }) ?? value;
+    const down = of({ ...read, [quantity]: Math.max(rangeOf(quantity).min, centre - sd) }) ?? value;
     variance += ((up - down) / 2) ** 2;
   }
   return { value, sd: Math.sqrt(variance) };

@@ -119,7 +119,7 @@ const attenuation: ExplanationRecord = {
   words:
     "The share of the extract that seems to vanish in fermentation, as a hydrometer shows it. The part that the yeast decides counts with the middle of the yeast's range, and sugars count with what yeast takes of them. Mash temperature, pitching and health of the yeast are left out, and they move it by several hundredths.",
   equation:
-    "attenuation = Σ share of the extract × attenuation, at most 1; the middle of the range for malt, share that yeast takes / 0.8192 for rows that state it",
+    "attenuation = Σ share of the extract × attenuation; the middle of the range for malt, share that yeast takes / 0.8192 for rows that state it",
   inputs: (a) => [
     measure("Range of the yeast, low", a.recipe.yeast.attenuationLow, "fraction"),
     measure("Range of the yeast, high", a.recipe.yeast.attenuationHigh, "fraction"),

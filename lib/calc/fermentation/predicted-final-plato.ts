@@ -11,7 +11,7 @@ const ORIGINAL_RANGE = { unit: "°P", min: 0, max: 35 } as const;
  *
  * @param a.originalPlato - Extract of the wort, °P.
  * @param a.parts - Shares of the extract and the apparent attenuation of each.
- * @returns Apparent final extract, °P; 0 also for beer lighter than water.
+ * @returns Apparent final extract, °P; below 0 for beer lighter than water.
  * @validRange 0 to 35 °P, parts as for `apparentAttenuationOf`.
  * @throws {@link OutOfRangeError} when strength or a part is outside the valid range.
  * @source Mass balance with Balling's quotient (docs/sources.md#mass-balance, docs/sources.md#balling-1865)

@@ -1,6 +1,6 @@
 import { requireInRange } from "../errors";
 import { kilograms, litres, type Celsius, type DegreesPlato, type Kilograms, type Litres } from "../units";
-import { wortDensity } from "./wort-density";
+import { WORT_RANGE, wortDensity } from "./wort-density";
 
 /**
  * Weighs the extract in a volume of wort.
@@ -21,5 +21,6 @@ export function extractMass(a: {
   readonly celsius: Celsius;
 }): Kilograms {
   requireInRange("volume", a.litres, litres.range);
+  requireInRange("extract", a.plato, WORT_RANGE.plato);
   return kilograms((a.litres * wortDensity(a) * a.plato) / 100);
 }

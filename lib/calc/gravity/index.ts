@@ -1,6 +1,10 @@
-export { blendWorts, type WortVolume } from "./blend-worts";
+export { blend, BLENDED_RANGE, type WortVolume } from "./blend";
+export { boilDownTo, type BoilDown } from "./boil-down-to";
 export { correctHydrometer, HYDROMETER_RANGE } from "./correct-hydrometer";
+export { COLD_READING_RANGE, correctRefractometer } from "./correct-refractometer";
+export { diluteTo, TARGET_PLATO_RANGE, type Dilution } from "./dilute-to";
 export { extractMass } from "./extract-mass";
+export { EXTRACT_RANGE } from "./extract-range";
 export { finalGravityFromBrix, FINAL_BRIX_RANGE } from "./final-gravity-from-brix";
 export { originalPlatoFromBrix, REFRACTOMETER_RANGE } from "./original-plato-from-brix";
 export { platoAfterDilution } from "./plato-after-dilution";

@@ -1,6 +1,6 @@
 import type { DegreesPlato, Litres } from "../units";
 import { degreesPlato } from "../units";
-import { blendWorts } from "./blend-worts";
+import { blend } from "./blend";
 
 /**
  * Gives the strength of wort after water was added to it.
@@ -20,7 +20,7 @@ export function platoAfterDilution(a: {
   readonly plato: DegreesPlato;
   readonly waterLitres: Litres;
 }): DegreesPlato {
-  return blendWorts([
+  return blend([
     { litres: a.litres, plato: a.plato },
     { litres: a.waterLitres, plato: degreesPlato(0) },
   ]).plato;

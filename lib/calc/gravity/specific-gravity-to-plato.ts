@@ -3,7 +3,7 @@ import { degreesPlato, type DegreesPlato, type SpecificGravity } from "../units"
 import { APPARENT_WATER_20 } from "./plato-to-specific-gravity";
 import { densityRise, densityRiseSlope } from "./sucrose-density";
 
-export const SPECIFIC_GRAVITY_RANGE = { unit: "SG", min: 1, max: 1.1535 } as const;
+export const SPECIFIC_GRAVITY_RANGE = { unit: "SG", min: 0.9661, max: 1.1535 } as const;
 
 /**
  * Converts specific gravity, 20 °C over water at 20 °C, to extract by mass: the inverse of `platoToSpecificGravity`.
@@ -13,7 +13,7 @@ export const SPECIFIC_GRAVITY_RANGE = { unit: "SG", min: 1, max: 1.1535 } as con
  *
  * @param sg - Apparent specific gravity 20/20.
  * @returns Extract, °P, within 0.005 of the tables; a round trip closes to 1e-12.
- * @validRange 1 to 1.1535, which is 35 °P; beer lighter than water has no place on this scale.
+ * @validRange 0.9661 to 1.1535, −9 to 35 °P; below 1 it is the apparent extract of beer lighter than water.
  * @throws {@link OutOfRangeError} when `sg` is outside the valid range.
  * @source NBS Circular C440 1942, table 113 (docs/sources.md#nbs-440-1942), first guess Lincoln 1987
  * (docs/sources.md#lincoln-1987)

@@ -1,5 +1,6 @@
 export { defineQuantity, type Quantity, type QuantityMaker } from "./quantity";
 export {
+  attenuation,
   bar,
   billionCells,
   celsius,

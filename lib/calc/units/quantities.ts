@@ -13,7 +13,8 @@ export type Celsius = Quantity<"°C">;
 export const celsius = defineQuantity("temperature", { unit: "°C", min: -30, max: 130 });
 
 export type DegreesPlato = Quantity<"°P">;
-export const degreesPlato = defineQuantity("extract", { unit: "°P", min: 0, max: 100 });
+// Apparent extract: beer lighter than water reads below zero.
+export const degreesPlato = defineQuantity("extract", { unit: "°P", min: -9.1, max: 100 });
 
 export type DegreesBrix = Quantity<"°Bx">;
 export const degreesBrix = defineQuantity("refractometer reading", { unit: "°Bx", min: 0, max: 95 });
@@ -22,7 +23,7 @@ export type PointsPerPoundGallon = Quantity<"pt·US gal/lb">;
 export const pointsPerPoundGallon = defineQuantity("extract", { unit: "pt·US gal/lb", min: 0, max: 50 });
 
 export type SpecificGravity = Quantity<"SG">;
-export const specificGravity = defineQuantity("specific gravity", { unit: "SG", min: 0.98, max: 1.2 });
+export const specificGravity = defineQuantity("specific gravity", { unit: "SG", min: 0.96, max: 1.2 });
 
 export type Ebc = Quantity<"EBC">;
 export const ebc = defineQuantity("colour", { unit: "EBC", min: 0, max: 4000 });
@@ -38,6 +39,9 @@ export const ibu = defineQuantity("bitterness", { unit: "IBU", min: 0, max: 1000
 
 export type Fraction = Quantity<"">;
 export const fraction = defineQuantity("fraction", { unit: "", min: 0, max: 1 });
+
+/** Apparent attenuation: a fraction that passes 1 where the beer is lighter than water. */
+export const attenuation = defineQuantity("attenuation", { unit: "", min: 0, max: 1.25 });
 
 export type Percent = Quantity<"%">;
 export const percent = defineQuantity("percentage", { unit: "%", min: 0, max: 100 });
@@ -91,7 +95,7 @@ export type Kilopascals = Quantity<"kPa">;
 export const kilopascals = defineQuantity("pressure", { unit: "kPa", min: 0, max: 2000 });
 
 export type Bar = Quantity<"bar">;
-export const bar = defineQuantity("gauge pressure", { unit: "bar", min: -1.1, max: 20 });
+export const bar = defineQuantity("gauge pressure", { unit: "bar", min: -1.1, max: 25 });
 
 export type VolumesCo2 = Quantity<"volumes">;
 export const volumesCo2 = defineQuantity("carbonation", { unit: "volumes", min: 0, max: 10 });

@@ -36,8 +36,7 @@ function spanOf(figures: StyleFigures, id: QuantityId): Span | null {
   }
 }
 
-// The extract scale begins at water; a few styles end below it.
-const plato = (gravity: number): number => specificGravityToPlato(specificGravity(Math.max(1, gravity)));
+const plato = (gravity: number): number => specificGravityToPlato(specificGravity(gravity));
 
 function place(value: number, { low, high }: Span, dimension: Dimension, preferences: Preferences): string {
   const { fromLibrary, ...shown } = displayUnit(dimension, preferences);

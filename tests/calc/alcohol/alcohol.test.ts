@@ -61,10 +61,10 @@ describe("Balling's equations", () => {
   });
 
   it("refuse a beer above its wort and a wort that is none", () => {
-    expect(() => realExtract(extracts(12, 13))).toThrow("apparent extract 13 °P is outside 0 to 12 °P");
+    expect(() => realExtract(extracts(12, 13))).toThrow(/^apparent extract 13 °P is outside -2\.648\d+ to 12 °P$/);
     expect(() => alcoholByVolume(extracts(36, 5))).toThrow("original extract 36 °P is outside 0 to 35 °P");
     expect(() => alcoholByWeight({ originalPlato: 12, apparentPlato: NaN } as never)).toThrow(
-      "apparent extract NaN °P is outside 0 to 12 °P",
+      "apparent extract NaN °P is outside -2.648",
     );
   });
 });
@@ -107,7 +107,7 @@ describe("alcoholByVolumeLinear", () => {
   });
 
   it("refuses a beer above its wort", () => {
-    expect(() => linear(1.01, 1.05)).toThrow("final gravity 1.05 SG is outside 0.98 to 1.01 SG");
+    expect(() => linear(1.01, 1.05)).toThrow("final gravity 1.05 SG is outside 0.96 to 1.01 SG");
   });
 });
 
@@ -125,6 +125,6 @@ describe("energyPerLitre", () => {
   });
 
   it("refuses a beer above its wort", () => {
-    expect(() => energyPerLitre(extracts(3, 12))).toThrow("apparent extract 12 °P is outside 0 to 3 °P");
+    expect(() => energyPerLitre(extracts(3, 12))).toThrow(/^apparent extract 12 °P is outside -0\.66\d+ to 3 °P$/);
   });
 });

@@ -43,8 +43,27 @@ describe("predictedFinalPlato", () => {
     expect(byShare).toEqual([...byShare].sort((a, b) => b - a));
   });
 
-  it("ends at 0 °P where the beer is lighter than water", () => {
-    expect(final(12, [{ share: 1, attenuation: 1.22 }])).toBe(0);
+  it("ends below 0 °P where the beer is lighter than water: 12 × (1 − 1.22) (by hand)", () => {
+    expectWithin(final(12, [{ share: 1, attenuation: 1.22 }]), -2.64, 1e-12);
+  });
+
+  it("leaves nothing real of plain sugar, whatever the shares add up to in the last digit", () => {
+    const parts = [
+      { share: 0.5000004, attenuation: 1 / 0.8192 },
+      { share: 0.5000004, attenuation: 1 / 0.8192 },
+    ];
+    expect(apparentAttenuationOf(parts)).toBe(1 / 0.8192);
+    for (const original of [0.1, 5, 12, 35]) {
+      const apparentPlato = degreesPlato(final(original, parts));
+      expectWithin(realExtract({ originalPlato: degreesPlato(original), apparentPlato }), 0, 1e-12);
+    }
+  });
+
+  it("refuses a wort stronger than 35 °P", () => {
+    expect(final(35, [{ share: 1, attenuation: 0.6 }])).toBeCloseTo(14, 9);
+    expect(() => final(35.1, [{ share: 1, attenuation: 0.6 }])).toThrow(
+      "original extract 35.1 °P is outside 0 to 35 °P",
+    );
   });
 
   it("refuses shares that are not the whole wort", () => {
@@ -53,8 +72,12 @@ describe("predictedFinalPlato", () => {
   });
 
   it("refuses more attenuation than pure sugar has", () => {
-    expect(() => apparentAttenuationOf([{ share: 1, attenuation: 1.3 }])).toThrow(
-      "attenuation 1.3 is outside 0 to 1.25",
+    expect(() => apparentAttenuationOf([{ share: 1, attenuation: 1.23 }])).toThrow(
+      "attenuation 1.23 is outside 0 to 1.2207",
+    );
+    expect(() => apparentAttenuationOf([{ share: 1, attenuation: -0.01 }])).toThrow("attenuation -0.01 is outside 0");
+    expect(() => apparentAttenuationOf([{ share: 1.1, attenuation: 0.7 }])).toThrow(
+      "share of the extract 1.1 is outside 0 to 1",
     );
   });
 });

@@ -54,13 +54,20 @@ describe("wortDensity", () => {
     expectWithin(1 - wort(12, 100) / wort(12, 20), 0.04, 0.0005);
   });
 
-  it("refuses a syrup and a temperature that wort never has", () => {
-    expect(() => wort(35.1, 20)).toThrow("extract 35.1 °P is outside 0 to 35 °P");
+  it("is lighter than water for beer whose apparent extract is below zero, by the definition of apparent extract", () => {
+    // SG 20/20 in air of −2 °P is 0.99231 by the ASBC cubic: 0.99231 × 0.997004 + 0.0012 kg/L in vacuum.
+    expectWithin(wort(-2, 20), 0.99231 * 0.997004 + 0.0012, 2e-5);
+    for (let t = 0; t <= 100; t += 10) expect(wort(-1, t)).toBeLessThan(waterDensity(celsius(t)));
+  });
+
+  it("refuses a syrup, a spirit and a temperature that wort never has", () => {
+    expect(() => wort(35.1, 20)).toThrow("extract 35.1 °P is outside -9 to 35 °P");
+    expect(() => wort(-9.05, 20)).toThrow("extract -9.05 °P is outside -9 to 35 °P");
     expect(() => wort(12, 101)).toThrow("temperature 101 °C is outside 0 to 100 °C");
   });
 
   it("refuses what is not a number", () => {
-    expect(() => wortDensity({ plato: NaN, celsius: 20 } as never)).toThrow("extract NaN °P is outside 0 to 35 °P");
+    expect(() => wortDensity({ plato: NaN, celsius: 20 } as never)).toThrow("extract NaN °P is outside -9 to 35 °P");
   });
 });
 
@@ -81,5 +88,9 @@ describe("extractMass", () => {
     expect(() => extractMass({ litres: -1, plato: 12, celsius: 20 } as never)).toThrow(
       "volume -1 L is outside 0 to 100000 L",
     );
+  });
+
+  it("refuses beer lighter than water, whose apparent extract weighs nothing", () => {
+    expect(() => mass(20, -0.1, 20)).toThrow("extract -0.1 °P is outside 0 to 35 °P");
   });
 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import {
-  blendWorts,
+  blend,
   correctHydrometer,
   finalGravityFromBrix,
   originalPlatoFromBrix,
@@ -113,15 +113,15 @@ describe("pointsPerPoundGallonFromExtract", () => {
   });
 });
 
-describe("blendWorts", () => {
+describe("blend", () => {
   const wort = (volume: number, plato: number): WortVolume => ({ litres: litres(volume), plato: degreesPlato(plato) });
 
   it("gives 13.036 °P from equal volumes of 16 and 10 °P (mass balance, by hand)", () => {
-    expectWithin(blendWorts([wort(10, 16), wort(10, 10)]).plato, 13.036, 0.003);
+    expectWithin(blend([wort(10, 16), wort(10, 10)]).plato, 13.036, 0.003);
   });
 
   it("leaves one wort as it is", () => {
-    const { litres: volume, plato } = blendWorts([wort(20, 12)]);
+    const { litres: volume, plato } = blend([wort(20, 12)]);
     expectWithin(volume, 20, 1e-12);
     expectWithin(plato, 12, 1e-12);
   });
@@ -130,10 +130,16 @@ describe("blendWorts", () => {
     const diluted = platoAfterDilution({ litres: litres(20), plato: degreesPlato(15), waterLitres: litres(4) });
     // 20 L × 1.05914 kg/L × 15 % over 21.183 kg + 3.993 kg (by hand).
     expectWithin(diluted, 12.621, 0.001);
-    expect(diluted).toBe(blendWorts([wort(20, 15), wort(4, 0)]).plato);
+    expect(diluted).toBe(blend([wort(20, 15), wort(4, 0)]).plato);
   });
 
   it("refuses to mix nothing", () => {
-    expect(() => blendWorts([])).toThrow("blended volume 0 L is outside 0.001 to 100000 L");
+    expect(() => blend([])).toThrow("blended volume 0 L is outside 0.001 to 100000 L");
+    expect(() => blend([wort(0, 12)])).toThrow("blended volume 0 L is outside 0.001 to 100000 L");
+  });
+
+  it("refuses more wort than a brewery has and beer among the worts", () => {
+    expect(() => blend([wort(50_001, 12)])).toThrow("volume 50001 L is outside 0 to 50000 L");
+    expect(() => blend([wort(10, -1)])).toThrow("extract -1 °P is outside 0 to 35 °P");
   });
 });

@@ -1,12 +1,15 @@
 import { OutOfRangeError, requireInRange } from "../errors";
 import { celsius, degreesPlato, litres as litresOf, type DegreesPlato, type Litres } from "../units";
-import { wortDensity } from "./wort-density";
+import { WORT_RANGE, wortDensity } from "./wort-density";
 
 /** A volume of wort at 20 °C and its strength. */
 export interface WortVolume {
   readonly litres: Litres;
   readonly plato: DegreesPlato;
 }
+
+/** Volumes that are mixed, so that the whole is still one. */
+export const BLENDED_RANGE = { unit: "L", min: 0, max: 50_000 } as const;
 
 const AT_20 = celsius(20);
 
@@ -15,18 +18,20 @@ const AT_20 = celsius(20);
  *
  * @param parts - The worts, L at 20 °C and °P; water is wort of 0 °P.
  * @returns Volume, L at 20 °C, and strength, °P.
- * @validRange 0 to 35 °P each, with a volume above zero in all.
+ * @validRange 0 to 35 °P and up to 50 000 L each, with a volume above zero in all.
  * @throws {@link OutOfRangeError} when a part is outside its range or the whole volume is zero.
  * @source Mass balance (docs/sources.md#mass-balance)
  * @example
- * blendWorts([{ litres: litres(10), plato: degreesPlato(16) }, { litres: litres(10), plato: degreesPlato(10) }]);
+ * blend([{ litres: litres(10), plato: degreesPlato(16) }, { litres: litres(10), plato: degreesPlato(10) }]);
  * // { litres: 20.00, plato: 13.04 }
  */
-export function blendWorts(parts: readonly WortVolume[]): WortVolume {
+export function blend(parts: readonly WortVolume[]): WortVolume {
   let massKg = 0;
   let extractKg = 0;
   for (const { litres, plato } of parts) {
-    const kg = requireInRange("volume", litres, litresOf.range) * wortDensity({ plato, celsius: AT_20 });
+    requireInRange("volume", litres, BLENDED_RANGE);
+    requireInRange("extract", plato, WORT_RANGE.plato);
+    const kg = litres * wortDensity({ plato, celsius: AT_20 });
     massKg += kg;
     extractKg += (kg * plato) / 100;
   }
