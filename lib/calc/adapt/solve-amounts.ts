@@ -4,7 +4,7 @@ import { coolWort } from "../ledger/cooling";
 import type { Ambient, Equipment } from "../ledger/equipment";
 import { gristSums, type GristSums } from "../ledger/grist-sums";
 import { heatToBoil } from "../ledger/heating";
-import { hopResults } from "../ledger/hop-results";
+import { hopResults, MOST_ALPHA_MG_PER_L, mostAlphaMgPerL } from "../ledger/hop-results";
 import { kettleHeat } from "../ledger/kettle-heat";
 import { densityAt20, leftInKettleL, massBalance, retainedL, waterL, type Masses } from "../ledger/mass-balance";
 import { splitWater } from "../ledger/plan-water";
@@ -28,7 +28,7 @@ const KG_PER_L_PER_MCU = 0.45359237 / 3.785411784;
 
 export type SolvedAmounts =
   | { readonly ok: true; readonly recipe: Recipe }
-  | { readonly ok: false; readonly reason: "no-grist-reaches-the-strength" };
+  | { readonly ok: false; readonly reason: "no-grist-reaches-the-strength" | "no-wort-takes-up-the-hops" };
 
 /** Where the last evaluation came out, for the next one to start from. */
 interface WarmStart {
@@ -65,7 +65,11 @@ export function solveAmounts(task: Task): SolvedAmounts {
     const found = solveGrist(task, split, recipe, boiledOffKg + heatingKg, warm);
     if (found === null) return { ok: false, reason: "no-grist-reaches-the-strength" };
     warm.efficiency = found.masses.lauterEfficiency;
+    if (mostAlphaMgPerL(recipe, postBoilLitres(found.masses)) > MOST_ALPHA_MG_PER_L) {
+      return { ok: false, reason: "no-wort-takes-up-the-hops" };
+    }
     const next = withHops(task, found.recipe, found.masses, heat);
+    if (next === null) return { ok: false, reason: "no-wort-takes-up-the-hops" };
     const evaporatedKg = heatingEvaporation(task, next, found.masses, found.sums);
     const settled = isClose(recipe, next) && Math.abs(evaporatedKg - heatingKg) < SETTLED * found.masses.runOffKg;
     recipe = next;
@@ -171,7 +175,8 @@ function colourWanted({ intention, topUp, intoFermenter }: Task, target: WortTar
   return (mcu * KG_PER_L_PER_MCU * litresAt20) / (1 - topUp / intoFermenter);
 }
 
-function withHops(task: Task, recipe: Recipe, masses: Masses, heat: ReturnType<typeof kettleHeat>): Recipe {
+/** Weighs the hops for the bitterness wanted of each; null where no amount that could be weighed gives it. */
+function withHops(task: Task, recipe: Recipe, masses: Masses, heat: ReturnType<typeof kettleHeat>): Recipe | null {
   const { intention, equipment, ambient } = task;
   const cooling = coolWort({ recipe, equipment, ambient, masses, heat });
   const results = hopResults({
@@ -182,14 +187,13 @@ function withHops(task: Task, recipe: Recipe, masses: Masses, heat: ReturnType<t
     postBoilL: postBoilLitres(masses),
     boiledShare: 1 - task.topUp / task.intoFermenter,
   });
-  return {
-    ...recipe,
-    hops: recipe.hops.map((hop, i) => {
-      const wanted = intention.hops[i]?.ibu ?? null;
-      const given = results[i]?.ibu ?? 0;
-      return wanted === null || given === 0 ? hop : { ...hop, grams: grams((hop.grams * wanted) / given) };
-    }),
-  };
+  const weights = recipe.hops.map((hop, i) => {
+    const wanted = intention.hops[i]?.ibu ?? null;
+    const given = results[i]?.ibu ?? 0;
+    return wanted === null || given === 0 ? hop.grams : (hop.grams * wanted) / given;
+  });
+  if (weights.some((weight) => weight > grams.range.max)) return null;
+  return { ...recipe, hops: recipe.hops.map((hop, i) => ({ ...hop, grams: grams(weights[i] ?? 0) })) };
 }
 
 function heatingEvaporation(task: Task, recipe: Recipe, masses: Masses, sums: GristSums): number {

@@ -10,7 +10,7 @@ import { brewingWater } from "./brewing-water";
 import { fermentableResults } from "./fermentable-results";
 import { gristSums, type GristSums } from "./grist-sums";
 import { heatToBoil } from "./heating";
-import { hopResults } from "./hop-results";
+import { hopResults, MOST_ALPHA_MG_PER_L, mostAlphaMgPerL } from "./hop-results";
 import { kettleHeat, type KettleHeat } from "./kettle-heat";
 import type { Ledger, LedgerOutcome } from "./ledger";
 import { limitsOf } from "./limits";
@@ -154,6 +154,8 @@ function finish(planned: Planned): LedgerOutcome {
   const boiledShare = 1 - recipe.topUp / masses.fermenterL;
   const colourUnits = colourUnitsOf(sums, postBoilL / boiledShare);
   if (!(colourUnits <= DARKEST_COLOUR_UNITS)) return { ok: false, reason: "too-dark", value: colourUnits };
+  const alphaMgPerL = mostAlphaMgPerL(recipe, postBoilL);
+  if (alphaMgPerL > MOST_ALPHA_MG_PER_L) return { ok: false, reason: "too-bitter", value: alphaMgPerL };
   const day = planDay(planned);
   const fermentables = fermentableResults(recipe, equipment, sums, masses);
   const hops = hopResults({ recipe, masses, cooling: day.cooling, boilC: heat.boilC, postBoilL, boiledShare });

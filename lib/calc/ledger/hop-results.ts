@@ -1,6 +1,6 @@
 import { equivalentBoilMinutes, ibuFromEquivalentMinutes, isomerisationRates, tinsethUtilisation } from "../bitterness";
 import { platoToSpecificGravity } from "../gravity";
-import { celsius, degreesPlato, litres, minutes, specificGravity } from "../units";
+import { celsius, degreesPlato, ibu, litres, minutes, specificGravity } from "../units";
 import type { Cooling, Curve } from "./cooling";
 import type { HopResult } from "./ledger";
 import type { Masses } from "./mass-balance";
@@ -55,6 +55,23 @@ export function hopResults(a: {
       utilisation: tinsethUtilisation({ sg, minutes: counted }),
     };
   });
+}
+
+/** More in one addition than a litre of wort takes up, and as far as the utilisation is computed. */
+export const MOST_ALPHA_MG_PER_L = ibu.range.max;
+
+/**
+ * Finds the addition that brings the most alpha acids into a litre of wort.
+ *
+ * @returns Concentration before anything isomerises, mg/L; 0 without hops of the hot side.
+ * @source Definition (docs/sources.md#mass-balance)
+ */
+export function mostAlphaMgPerL(recipe: Recipe, postBoilL: number): number {
+  let most = 0;
+  for (const hop of recipe.hops) {
+    if (hop.use !== "dry") most = Math.max(most, (1000 * hop.grams * hop.alpha) / postBoilL);
+  }
+  return most;
 }
 
 /** The part of the stand that a stand addition sees; without a stand it goes in at flame-out. */

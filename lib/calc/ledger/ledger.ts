@@ -108,6 +108,7 @@ export type LedgerOutcome =
         | "kettle-keeps-all-wort"
         | "too-strong"
         | "too-dark"
+        | "too-bitter"
         | "too-salty";
       /** The figure that made it impossible, in the unit of the reason (kg, steps, L, °P, malt colour units or mg/L). */
       readonly value: number;

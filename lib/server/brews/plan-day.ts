@@ -52,6 +52,7 @@ const REFUSALS: Readonly<Record<Exclude<LedgerOutcome, { ok: true }>["reason"], 
   "kettle-keeps-all-wort": (value) => `Kettle, hops and hoses would keep all the wort: ${value} L.`,
   "too-salty": (value) => `The water would hold ${value} mg/L of salts, which no brewing water does.`,
   "too-strong": (value) => `The wort would have ${value} °P, which no such amount of water dissolves.`,
+  "too-bitter": (value) => `One hop addition would bring ${value} mg/L of alpha acids, more than wort takes up.`,
   "too-dark": (value) => `The wort would have ${value} malt colour units, and the arithmetic ends at 1000.`,
 };
 

@@ -35,6 +35,8 @@ const WHY: Readonly<Record<Failure["reason"], (value: string) => string>> = {
   "too-salty": (value) => `The water would hold ${value} mg/L of salts, and the arithmetic ends at 5000: less salt`,
   "too-strong": (value) =>
     `The wort would have ${value} °P, and the arithmetic ends at 35 °P: less grain, or more volume`,
+  "too-bitter": (value) =>
+    `One hop addition would bring ${value} mg/L of alpha acids, and the arithmetic ends at 1000: fewer hops`,
   "too-dark": (value) =>
     `The wort would have ${value} malt colour units, and the arithmetic ends at 1000: less dark malt, or more volume`,
 };
