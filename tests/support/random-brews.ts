@@ -32,6 +32,10 @@ const inside = <U extends string>(
   max: number,
 ): fc.Arbitrary<ReturnType<QuantityMaker<U>>> => fc.double({ min, max, noNaN: true }).map(make);
 
+/** Nobody times a rest to the fraction of a minute. */
+const wholeMinutes = (most: number): fc.Arbitrary<ReturnType<typeof minutes>> =>
+  fc.integer({ min: 0, max: most }).map(minutes);
+
 const figure = <Q extends number>(value: fc.Arbitrary<Q>, relativeSd: number): fc.Arbitrary<Figure<Q>> =>
   value.map((known) => ({ value: known, sd: known * relativeSd, from: "stated", count: 0 }));
 
@@ -65,7 +69,7 @@ const hop: fc.Arbitrary<Recipe["hops"][number]> = fc.record({
   grams: inside(grams, 0.1, 200),
   alpha: fc.oneof(inside(fraction, 0.001, 0.2), fc.constant(fraction(0))),
   use: fc.constantFrom("boil", "stand", "dry"),
-  minutes: inside(minutes, 0, 90),
+  minutes: wholeMinutes(90),
 });
 
 const ion = inside(milligramsPerLitre, 0, 300);
@@ -74,13 +78,13 @@ export const recipes: fc.Arbitrary<Recipe> = fc.record({
   intoFermenter: inside(litres, 2, 60),
   topUp: fc.oneof(fc.constant(litres(0)), inside(litres, 0, 1.9)),
   thickness: fc.option(inside(litresPerKilogram, 1.5, 6)),
-  mash: fc.array(fc.record({ celsius: inside(celsius, 35, 78), minutes: inside(minutes, 0, 90) }), {
+  mash: fc.array(fc.record({ celsius: inside(celsius, 35, 78), minutes: wholeMinutes(90) }), {
     minLength: 0,
     maxLength: 4,
   }),
   mashes: fc.constantFrom(1, 1, 1, 2),
-  boil: inside(minutes, 0, 150),
-  stand: fc.option(fc.record({ celsius: inside(celsius, 50, 100), minutes: inside(minutes, 0, 60) })),
+  boil: wholeMinutes(150),
+  stand: fc.option(fc.record({ celsius: inside(celsius, 50, 100), minutes: wholeMinutes(60) })),
   fermentables: fc
     .tuple(fc.array(mashed, { maxLength: 5 }), fc.array(added, { maxLength: 2 }))
     .map(([grain, sugar]) => [...grain, ...sugar]),

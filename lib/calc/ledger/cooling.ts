@@ -119,6 +119,7 @@ function restCurve(a: CoolingInput, fromC: number, standMinutes: number): Curve 
   };
   return Array.from({ length: STAND_PIECES + 1 }, (_, i) => {
     const minute = (standMinutes * i) / STAND_PIECES;
-    return [minute, restTemperature({ ...rest, minutes: minutes(minute) })] as const;
+    // Wort does not get colder than freezing; hops do nothing there.
+    return [minute, Math.max(0, restTemperature({ ...rest, minutes: minutes(minute) }))] as const;
   });
 }
