@@ -1,4 +1,4 @@
-import { alcoholByWeight } from "../alcohol";
+import { alcoholByWeight, apparentRange } from "../alcohol";
 import { requireInRange } from "../errors";
 import { wortDensity } from "../gravity";
 import { celsius, gramsPerLitre, type DegreesPlato, type GramsPerLitre } from "../units";
@@ -30,7 +30,7 @@ export interface ExtractLeft {
 export function co2FromExtract({ originalPlato, nowPlato, finalPlato }: ExtractLeft): GramsPerLitre {
   const before = gasFromWort(originalPlato, nowPlato);
   const after = gasFromWort(originalPlato, finalPlato);
-  requireInRange("final extract", finalPlato, { unit: "°P", min: -9.1, max: nowPlato });
+  requireInRange("final extract", finalPlato, { ...apparentRange(originalPlato), max: nowPlato });
   // °P counts hundredths of the mass, 10 g in a kilogram.
   return gramsPerLitre(10 * wortDensity({ plato: originalPlato, celsius: celsius(20) }) * Math.max(0, after - before));
 }

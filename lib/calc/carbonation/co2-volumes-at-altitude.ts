@@ -1,7 +1,7 @@
 import { requireInRange } from "../errors";
 import { bar, type Bar, type Celsius, type Metres, type VolumesCo2 } from "../units";
 import { co2Volumes, GAUGE_RANGE } from "./co2-volumes";
-import { missingAirBar } from "./gauge-pressure-at-altitude";
+import { missingAirBar } from "./missing-air-bar";
 
 /** Room for the thin air that is taken off and for the dense air below sea level. */
 export const GAUGE_AT_ALTITUDE_RANGE = { unit: "bar", min: -0.4, max: 19.9 } as const;

@@ -1,16 +1,6 @@
-import { airPressure } from "../heat";
 import { bar, type Bar, type Celsius, type Metres, type VolumesCo2 } from "../units";
 import { gaugePressure } from "./gauge-pressure";
-
-/**
- * Gives what the air at an altitude presses less than at sea level.
- *
- * @returns Missing pressure, bar; below sea level less than none.
- * @throws {@link OutOfRangeError} when the altitude is outside −450 to 6000 m.
- */
-export function missingAirBar(altitudeM: Metres): number {
-  return (101.325 - airPressure({ altitudeM })) / 100;
-}
+import { missingAirBar } from "./missing-air-bar";
 
 /**
  * Finds the gauge pressure over beer that holds a carbonation at an altitude.

@@ -17,6 +17,7 @@ export const SOURCE_TITLES = {
   "fix-fix-1997": "Fix and Fix 1997: yeast to pitch",
   "hamilton-lewis-1974": "Hamilton and Lewis 1974: wort extract and attenuation",
   "harris-macwilliam-1961": "Harris and MacWilliam 1961: worts mashed under various conditions",
+  "henry-co2": "Henry's law for carbon dioxide in beer, as the German handbooks print it",
   "iso-2533-1975": "ISO 2533:1975: standard atmosphere",
   "iupac-2021": "IUPAC 2021: standard atomic weights",
   "jcgm-100-2008": "JCGM 100:2008: law of propagation of uncertainty",
