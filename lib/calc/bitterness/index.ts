@@ -1,10 +1,13 @@
 export { STORAGE_RANGE, alphaAfterStorage } from "./alpha-after-storage";
+export { alphaLostFromStorageIndex, STORAGE_INDEX_RANGE } from "./alpha-lost-from-storage-index";
+export { dryHopRate } from "./dry-hop-rate";
 export { equivalentBoilMinutes } from "./equivalent-boil-minutes";
 export { ibuFromEquivalentMinutes } from "./ibu-from-equivalent-minutes";
 export { isoFraction } from "./iso-fraction";
 export { ISOMERISATION_RANGE, isomerisationRates } from "./isomerisation-rates";
 export { ragerIbu } from "./rager-ibu";
 export { ragerUtilisation } from "./rager-utilisation";
+export { standIbu } from "./stand-ibu";
 export { CURVE_RANGE, type TemperatureCurve } from "./temperature-curve";
 export { tinsethIbu } from "./tinseth-ibu";
 export { TINSETH_RANGE, tinsethUtilisation } from "./tinseth-utilisation";

@@ -1,18 +1,5 @@
-import { requireInRange } from "../errors";
 import type { Srm } from "../units";
-import { averageAbsorbance } from "./average-absorbance";
-import { BEER_COLOUR_RANGE } from "./beer-transmission";
-import { DAYLIGHT_D65, FIRST_NM, OBSERVER_X, OBSERVER_Y, OBSERVER_Z, STEP_NM } from "./tables/cie-1931";
-
-/** One wavelength: what the eye takes of daylight there, white having Y = 1, and what beer of 1 SRM takes in 1 cm. */
-interface Band {
-  readonly x: number;
-  readonly y: number;
-  readonly z: number;
-  readonly absorbance: number;
-}
-
-const BANDS: readonly Band[] = bands();
+import { beerTristimulus } from "./viewing";
 
 /**
  * Finds the colour of beer on a screen: its spectrum in daylight through the standard observer to sRGB.
@@ -37,34 +24,12 @@ export function beerSrgb({
   readonly srm: Srm;
   readonly pathCm: number;
 }): readonly [red: number, green: number, blue: number] {
-  requireInRange("colour", srm, BEER_COLOUR_RANGE.srm);
-  requireInRange("path", pathCm, BEER_COLOUR_RANGE.cm);
-  const depth = srm * pathCm;
-  let x = 0;
-  let y = 0;
-  let z = 0;
-  for (const band of BANDS) {
-    const transmission = 10 ** (-depth * band.absorbance);
-    x += transmission * band.x;
-    y += transmission * band.y;
-    z += transmission * band.z;
-  }
+  const { x, y, z } = beerTristimulus({ srm, pathCm, viewing: "D65/2°" });
   return [
     channel(3.2404542 * x - 1.5371385 * y - 0.4985314 * z),
     channel(-0.969266 * x + 1.8760108 * y + 0.041556 * z),
     channel(0.0556434 * x - 0.2040259 * y + 1.0572252 * z),
   ];
-}
-
-function bands(): Band[] {
-  const at = (column: readonly number[], row: number): number => column[row] ?? 0;
-  const whiteY = DAYLIGHT_D65.reduce((sum, power, row) => sum + power * at(OBSERVER_Y, row), 0);
-  return DAYLIGHT_D65.map((power, row) => ({
-    x: (power * at(OBSERVER_X, row)) / whiteY,
-    y: (power * at(OBSERVER_Y, row)) / whiteY,
-    z: (power * at(OBSERVER_Z, row)) / whiteY,
-    absorbance: averageAbsorbance(FIRST_NM + STEP_NM * row),
-  }));
 }
 
 // The transfer curve of sRGB, clipped, as an 8-bit number.

@@ -1,7 +1,7 @@
 import { requireInRange } from "../errors";
 import { srm, type Srm } from "../units";
 
-const DANIELS_RANGE = { unit: "°L·lb/US gal", min: 11, max: 200 } as const;
+export const DANIELS_RANGE = { unit: "°L·lb/US gal", min: 11, max: 200 } as const;
 
 /**
  * Estimates the colour of beer from its malt colour units by a straight line (Daniels).

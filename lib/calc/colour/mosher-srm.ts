@@ -1,7 +1,7 @@
 import { requireInRange } from "../errors";
 import { srm, type Srm } from "../units";
 
-const MOSHER_RANGE = { unit: "°L·lb/US gal", min: 7, max: 200 } as const;
+export const MOSHER_RANGE = { unit: "°L·lb/US gal", min: 7, max: 200 } as const;
 
 /**
  * Estimates the colour of beer from its malt colour units by a straight line (Mosher).
