@@ -79,11 +79,18 @@ function ledgerOf(recipe: Recipe, equipment: Equipment, ambient: Ambient): Ledge
 function residualsOf(intention: Intention, intoFermenter: Litres, ledger: Ledger): Residuals {
   const { quantities } = ledger;
   const relative = (value: number | null, target: number): number => (target === 0 ? 0 : (value ?? 0) / target - 1);
-  const bitterness = intention.hops.reduce((sum, hop) => sum + (hop.ibu ?? 0), 0);
+  let wanted = 0;
+  let given = 0;
+  intention.hops.forEach((hop, i) => {
+    // A hop that is kept by its dose has no target to be away from.
+    if (hop.ibu === null) return;
+    wanted += hop.ibu;
+    given += ledger.hops[i]?.ibu ?? 0;
+  });
   return {
     volume: relative(quantities["fermenter.volume"], intoFermenter),
     originalExtract: relative(quantities["fermenter.originalExtract"], intention.originalExtract),
-    bitterness: relative(quantities["fermenter.bitterness"], bitterness),
+    bitterness: relative(given, wanted),
     colour: relative(quantities["fermenter.colour"], intention.colour),
   };
 }

@@ -1,4 +1,5 @@
 import { rowLovibond } from "../ledger/grist-sums";
+import { mashedMalt } from "../ledger/mashed-malt";
 import type { ExplanationContext } from "./explanation-context";
 import type { ExplanationInput } from "./explanation";
 import { inUnit, measure, ofLedger } from "./explanation-inputs";
@@ -117,17 +118,22 @@ const cells: ExplanationRecord = {
 
 const attenuation: ExplanationRecord = {
   words:
-    "The share of the extract that seems to vanish in fermentation, as a hydrometer shows it. The part that the yeast decides counts with the middle of the yeast's range, and sugars count with what yeast takes of them. Mash temperature, pitching and health of the yeast are left out, and they move it by several hundredths.",
+    "The share of the extract that seems to vanish in fermentation, as a hydrometer shows it. The extract of the mash counts with the middle of the yeast's range and what the temperatures of this mash add to an hour at 66 °C; malt extract counts with the middle alone, and sugars with what yeast takes of them. Pitching and health of the yeast are left out, and they move it by several hundredths.",
   equation:
-    "attenuation = Σ share of the extract × attenuation; the middle of the range for malt, share that yeast takes / 0.8192 for rows that state it",
+    "attenuation = Σ share of the extract × attenuation; the middle of the range + what the mash adds for what is mashed, the middle for malt extract, share that yeast takes / 0.8192 for rows that state it",
   inputs: (a) => [
     measure("Range of the yeast, low", a.recipe.yeast.attenuationLow, "fraction"),
     measure("Range of the yeast, high", a.recipe.yeast.attenuationHigh, "fraction"),
+    ...(a.sums.gristKg > 0 ? [measure("What the mash adds", mashedMalt(a.ledger.phases)?.shift ?? 0, "fraction")] : []),
     ...rowsWithFermentability(a),
   ],
-  sources: ["balling-1865", "trade-practice"],
-  validRange: "As good as the range of the yeast, about ± 0.04.",
-  nudges: ["yeast that attenuates 3 percentage points further", "nothing but grist: no sugar, no malt extract"],
+  sources: ["balling-1865", "brandam-2003", "trade-practice"],
+  validRange: "As good as the range of the yeast, about ± 0.04, for rests of 55 to 78 °C.",
+  nudges: [
+    "yeast that attenuates 3 percentage points further",
+    "mash 2 °C hotter",
+    "nothing but grist: no sugar, no malt extract",
+  ],
 };
 
 function rowsWithFermentability({ recipe, ledger }: ExplanationContext): ExplanationInput[] {

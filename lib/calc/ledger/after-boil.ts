@@ -38,7 +38,8 @@ export interface Beer {
 /**
  * Follows the wort through fermentation into the package.
  *
- * The malt extract attenuates by the middle of the yeast's range, sugars by their own fermentability.
+ * The extract of the mash attenuates by the middle of the yeast's range and what the temperatures of the mash add to it,
+ * malt extract by the middle alone, sugars by their own fermentability.
  *
  * @returns Strengths, masses, volumes and doses to the packaged beer.
  * @source Balling (docs/sources.md#balling-1865); attenuation ranges docs/sources.md#trade-practice
@@ -49,10 +50,14 @@ export function afterBoil(a: {
   readonly sums: GristSums;
   readonly masses: Masses;
   readonly shares: readonly FermentableResult[];
+  /** What the mash adds to the attenuation that the yeast is described with. */
+  readonly shift: number;
 }): Beer {
   const { recipe, equipment, sums, masses } = a;
   const originalPlato = degreesPlato((100 * masses.fermenterExtractKg) / masses.fermenterKg);
-  const finalPlato = degreesPlato(predictedFinalPlato({ originalPlato, parts: attenuationParts(recipe, a.shares) }));
+  const finalPlato = degreesPlato(
+    predictedFinalPlato({ originalPlato, parts: attenuationParts(recipe, a.shares, a.shift) }),
+  );
   const plato = { originalPlato, apparentPlato: finalPlato };
   const alcoholPercent = alcoholByWeight(plato);
   const beerKg = (masses.fermenterKg * 100) / (100 + CO2_AND_YEAST_PER_ALCOHOL * alcoholPercent);
@@ -96,12 +101,15 @@ export function afterBoil(a: {
 function attenuationParts(
   recipe: Recipe,
   shares: readonly FermentableResult[],
+  shift: number,
 ): readonly { readonly share: number; readonly attenuation: number }[] {
   const { attenuationLow, attenuationHigh } = recipe.yeast;
-  const ofMalt = (attenuationLow + attenuationHigh) / 2;
+  const middle = (attenuationLow + attenuationHigh) / 2;
+  const ofMash = Math.min(1, Math.max(0, middle + shift));
   return recipe.fermentables.map((row, i) => ({
     // Rounding may leave a single row a hair above the whole.
     share: Math.min(1, shares[i]?.share ?? 0),
-    attenuation: row.fermentability === null ? ofMalt : row.fermentability / REAL_TO_APPARENT,
+    attenuation:
+      row.fermentability !== null ? row.fermentability / REAL_TO_APPARENT : row.station === "mash" ? ofMash : middle,
   }));
 }

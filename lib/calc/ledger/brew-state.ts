@@ -5,6 +5,7 @@ import type { Ambient, Equipment } from "./equipment";
 import type { GristSums } from "./grist-sums";
 import type { KettleHeat } from "./kettle-heat";
 import type { HopResult } from "./ledger";
+import type { MashedMalt } from "./mashed-malt";
 import type { Masses } from "./mass-balance";
 import type { Recipe } from "./recipe";
 
@@ -18,6 +19,8 @@ export interface BrewState {
   readonly heat: KettleHeat;
   readonly water: BrewingWater;
   readonly day: DayPlan;
+  /** null without a grist. */
+  readonly mashed: MashedMalt | null;
   readonly beer: Beer;
   readonly hops: readonly HopResult[];
   readonly colourEbc: number;

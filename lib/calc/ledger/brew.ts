@@ -18,6 +18,7 @@ import { massBalance, waterL, type Masses } from "./mass-balance";
 import { planWater, type PlannedWater } from "./plan-water";
 import { quantitiesOf } from "./quantities-of";
 import type { Recipe } from "./recipe";
+import { mashedMalt } from "./mashed-malt";
 import { postBoilLitres } from "./volumes";
 
 const STRONGEST_PLATO = 35;
@@ -137,7 +138,7 @@ function planWithEvaporation(
   return planned;
 }
 
-type Planned = Omit<BrewState, "water" | "day" | "beer" | "hops" | "colourEbc" | "postBoilL">;
+type Planned = Omit<BrewState, "water" | "mashed" | "day" | "beer" | "hops" | "colourEbc" | "postBoilL">;
 
 function finish(planned: Planned): LedgerOutcome {
   const { recipe, equipment, sums, masses, heat } = planned;
@@ -159,11 +160,12 @@ function finish(planned: Planned): LedgerOutcome {
   const day = planDay(planned);
   const fermentables = fermentableResults(recipe, equipment, sums, masses);
   const hops = hopResults({ recipe, masses, cooling: day.cooling, boilC: heat.boilC, postBoilL, boiledShare });
-  const beer = afterBoil({ recipe, equipment, sums, masses, shares: fermentables });
+  const mashed = sums.gristKg > 0 ? mashedMalt(day.phases) : null;
+  const beer = afterBoil({ recipe, equipment, sums, masses, shares: fermentables, shift: mashed?.shift ?? 0 });
   const colourEbc = ebcFromSrm(srm(moreySrm(colourUnits)));
   const ledger: Ledger = {
     balances: balancesOf(sums, masses, beer),
-    quantities: quantitiesOf({ ...planned, water, day, beer, hops, colourEbc, postBoilL }),
+    quantities: quantitiesOf({ ...planned, water, day, mashed, beer, hops, colourEbc, postBoilL }),
     fermentables,
     hops,
     temperatureCurve: day.phases.flatMap((phase) => [

@@ -44,4 +44,5 @@ export {
   type Station,
 } from "./quantity-catalogue";
 export { brew, brewWithWater } from "./brew";
+export { mashCurveOf } from "./mash-curve-of";
 export { intervals, type Interval, type Intervals } from "./interval";

@@ -1,5 +1,6 @@
 import { brew, brewWithWater } from "./brew";
 import type { Ambient, Equipment } from "./equipment";
+import { mashedMalt } from "./mashed-malt";
 import { waterKg } from "./mass-balance";
 import { QUANTITY_IDS, type QuantityId } from "./quantity-catalogue";
 import type { Recipe } from "./recipe";
@@ -62,7 +63,8 @@ export function intervals(a: {
     spargeKg: waterKg(centreValues["water.sparge"] ?? 0),
   };
   const variance = new Map<QuantityId, number>();
-  for (const input of uncertainInputs(a.recipe, a.equipment)) {
+  const shiftSd = mashedMalt(centre.ledger.phases)?.shiftSd ?? 0;
+  for (const input of uncertainInputs({ ...a, shiftSd })) {
     const up = brewWithWater({ ...a, ...water, ...input.up });
     const down = brewWithWater({ ...a, ...water, ...input.down });
     if (!up.ok || !down.ok) continue;

@@ -50,7 +50,7 @@ function waterValues(values: Values, state: BrewState): void {
   values["water.heatingTime"] = minutesOf(day.strikeHeating);
 }
 
-function mashValues(values: Values, { recipe, sums, masses, day }: BrewState): void {
+function mashValues(values: Values, { recipe, sums, masses, day, mashed: malt }: BrewState): void {
   const mashed = sums.gristKg > 0;
   values["mash.grist"] = sums.gristKg;
   values["mash.thickness"] = mashed ? waterL(masses.mashWaterKg) / sums.gristKg : null;
@@ -64,6 +64,7 @@ function mashValues(values: Values, { recipe, sums, masses, day }: BrewState): v
         dissolved: kilograms(sums.dissolvedKg),
       })
     : null;
+  values["mash.conversion"] = malt === null ? null : malt.converted;
   values["mash.time"] = day.mashMin;
 }
 

@@ -50,6 +50,7 @@ export const QUANTITIES = {
   "mash.potential": { station: "mash", label: "Extract in the grist", dimension: "mass" },
   "mash.dissolved": { station: "mash", label: "Extract dissolved", dimension: "mass" },
   "mash.firstWort": { station: "mash", label: "First wort", dimension: "extract" },
+  "mash.conversion": { station: "mash", label: "Starch converted", dimension: "fraction" },
   "mash.time": { station: "mash", label: "Mash time with heating between rests", dimension: "minutes" },
   "lauter.runOff": { station: "lauter", label: "Run-off, at 20 °C", dimension: "volume" },
   "lauter.retained": { station: "lauter", label: "Wort left in the grain, at 20 °C", dimension: "volume" },

@@ -1,4 +1,4 @@
-import { fraction, type QuantityMaker } from "../units";
+import { fraction } from "../units";
 import type { Equipment, Figure } from "./equipment";
 import type { Recipe } from "./recipe";
 
@@ -19,10 +19,16 @@ const ATTENUATION_RANGE_SHARE = 1 / 4;
 /**
  * Lists what a prediction rests on and how far each may be off.
  *
+ * @param a.shiftSd - Standard uncertainty of what the mash adds to the attenuation.
  * @returns For each figure with an uncertainty, recipe or equipment with it moved up and down.
  * @source Figures carry their own uncertainty; raw materials docs/sources.md#trade-practice
  */
-export function uncertainInputs(recipe: Recipe, equipment: Equipment): UncertainInput[] {
+export function uncertainInputs(a: {
+  readonly recipe: Recipe;
+  readonly equipment: Equipment;
+  readonly shiftSd: number;
+}): UncertainInput[] {
+  const { recipe, equipment } = a;
   const found: UncertainInput[] = [];
   const figure = (of: Figure<number>, set: (value: number) => Equipment, most = Infinity): void => {
     if (of.sd <= 0) return;
@@ -34,7 +40,7 @@ export function uncertainInputs(recipe: Recipe, equipment: Equipment): Uncertain
   kettleFigures(equipment, figure);
   lauterFigures(equipment, figure);
   coldFigures(equipment, figure);
-  found.push(...materials(recipe));
+  found.push(...materials(recipe), ...attenuationInput(recipe, a.shiftSd));
   return found;
 }
 
@@ -103,21 +109,21 @@ function materials(recipe: Recipe): UncertainInput[] {
     pair((by) => rows(by, 1), RAW_MATERIAL.extract),
     pair((by) => rows(1, by), RAW_MATERIAL.colour),
     pair(hops, RAW_MATERIAL.alpha),
-    ...yeastInput(recipe, fraction),
   ];
 }
 
-function yeastInput(recipe: Recipe, make: QuantityMaker<"">): UncertainInput[] {
+/** What the yeast and the mash each leave open moves the same number, so both are one input. */
+function attenuationInput(recipe: Recipe, shiftSd: number): UncertainInput[] {
   const { yeast } = recipe;
-  const sd = (yeast.attenuationHigh - yeast.attenuationLow) * ATTENUATION_RANGE_SHARE;
+  const sd = Math.hypot((yeast.attenuationHigh - yeast.attenuationLow) * ATTENUATION_RANGE_SHARE, shiftSd);
   if (sd <= 0) return [];
   const shifted = (by: number): { recipe: Recipe } => ({
     recipe: {
       ...recipe,
       yeast: {
         ...yeast,
-        attenuationLow: make(Math.max(0, yeast.attenuationLow + by)),
-        attenuationHigh: make(Math.min(1, yeast.attenuationHigh + by)),
+        attenuationLow: fraction(Math.max(0, yeast.attenuationLow + by)),
+        attenuationHigh: fraction(Math.min(1, yeast.attenuationHigh + by)),
       },
     },
   });

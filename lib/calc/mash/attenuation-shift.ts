@@ -9,6 +9,8 @@ export type AttenuationShift =
       readonly shift: number;
       /** Standard deviation of it. */
       readonly sd: number;
+      /** Share of the starch that was converted. */
+      readonly converted: Fraction;
     }
   | {
       readonly ok: false;
@@ -45,11 +47,11 @@ const SLOPE_SHARE = 0.25;
  * @throws {@link OutOfRangeError} when the curve is empty, runs back in time or leaves the range.
  * @source Kinetics of `fermentability` (docs/sources.md#brandam-2003); reference and spread: docs/sources.md#trade-practice
  * @example
- * attenuationShift({ curve: [[0, 70], [60, 70]] }); // { ok: true, shift: -0.09, sd: 0.03 }
+ * attenuationShift({ curve: [[0, 70], [60, 70]] }); // { ok: true, shift: -0.09, sd: 0.03, converted: 0.99 }
  */
 export function attenuationShift({ curve }: { readonly curve: MashCurve }): AttenuationShift {
   const { apparentLimit, converted } = fermentability({ curve });
   if (converted < LEAST_CONVERTED) return { ok: false, reason: "starch-not-converted", converted };
   const shift = apparentLimit - REFERENCE_LIMIT;
-  return { ok: true, shift, sd: Math.hypot(SCATTER, SLOPE_SHARE * shift) };
+  return { ok: true, shift, sd: Math.hypot(SCATTER, SLOPE_SHARE * shift), converted };
 }

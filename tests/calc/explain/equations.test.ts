@@ -141,7 +141,7 @@ describe("an equation", () => {
     const explanation = explanationOf("fermenter.attenuation");
     const of: Read = (label) => inputOf(explanation, label);
     const sugar = of("Sucrose, share of the extract");
-    const malt = (of("Range of the yeast, low") + of("Range of the yeast, high")) / 2;
+    const malt = (of("Range of the yeast, low") + of("Range of the yeast, high")) / 2 + of("What the mash adds");
     expect(explanation.value).toBeCloseTo(
       (1 - sugar) * malt + (sugar * of("Sucrose, share that yeast takes")) / 0.8192,
       9,
