@@ -79,6 +79,17 @@ export const milligramsPerLitre = defineQuantity("concentration", { unit: "mg/L"
 export type GramsPerLitre = Quantity<"g/L">;
 export const gramsPerLitre = defineQuantity("concentration", { unit: "g/L", min: 0, max: 1000 });
 
+/** Room temperature, 20 to 25 °C, unless a name says otherwise. */
+export type Ph = Quantity<"pH">;
+export const ph = defineQuantity("pH", { unit: "pH", min: 0, max: 14 });
+
+export type Milliequivalents = Quantity<"mEq">;
+// Signed: acid counts up, base counts down.
+export const milliequivalents = defineQuantity("charge", { unit: "mEq", min: -1000000000, max: 1000000000 });
+
+export type Millilitres = Quantity<"mL">;
+export const millilitres = defineQuantity("volume", { unit: "mL", min: 0, max: 1000000 });
+
 export type MilliequivalentsPerLitre = Quantity<"mEq/L">;
 export const milliequivalentsPerLitre = defineQuantity("charge", { unit: "mEq/L", min: 0, max: 1000 });
 
