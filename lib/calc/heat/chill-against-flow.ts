@@ -1,6 +1,6 @@
 import { findRoot } from "../numerics";
 import { celsius, litres, seconds } from "../units";
-import type { Chill, ChillOutcome } from "./chilling";
+import { LONGEST_CHILL_MIN, MOST_COOLANT_L, type Chill, type ChillOutcome } from "./chilling";
 import { capacityOf, COOLANT_J_PER_L_K } from "./chill-mixed";
 
 /**
@@ -21,8 +21,9 @@ export function chillAgainstFlow(a: Chill): ChillOutcome {
   // The kettle's own metal stays behind hot.
   const wortJPerK = capacityOf(a) - a.vesselHeatCapacity;
   const time = wortJPerK / wortWPerK;
-  if (!(time <= seconds.range.max)) return { ok: false, reason: "coolant-too-warm", floorC: fromC };
   const endMin = time / 60;
+  if (!(endMin <= LONGEST_CHILL_MIN && a.coolantFlow * endMin <= MOST_COOLANT_L))
+    return { ok: false, reason: "coolant-too-warm", floorC: fromC };
   return {
     ok: true,
     seconds: seconds(time),

@@ -1,5 +1,5 @@
-import { celsius, litres, minutes, seconds } from "../units";
-import type { Chill, ChillOutcome, TemperatureCurve } from "./chilling";
+import { celsius, litres, seconds } from "../units";
+import { LONGEST_CHILL_MIN, MOST_COOLANT_L, type Chill, type ChillOutcome, type TemperatureCurve } from "./chilling";
 import { heatCapacityAtZero, heatCapacitySlope } from "./wort-heat-capacity";
 
 /** Heat that a litre of cooling water takes up per kelvin: 0.998 kg of 4186.8 J/(kg·K). */
@@ -30,7 +30,8 @@ export function chillMixed(a: Chill): ChillOutcome {
   const capacity = capacityOf(a);
   const constantS = capacity / all;
   const time = constantS * Math.log((fromC - floorC) / (toC - floorC));
-  if (time > 60 * minutes.range.max) return { ok: false, reason: "coolant-too-warm", floorC: celsius(floorC) };
+  if (time > 60 * LONGEST_CHILL_MIN || (a.coolantFlow * time) / 60 > MOST_COOLANT_L)
+    return { ok: false, reason: "coolant-too-warm", floorC: celsius(floorC) };
   const curve = exponential(fromC, toC, floorC, constantS / 60);
   // Heat given to the air on the way, for the share that the ice takes.
   const meanAboveAirKS = constantS * (fromC - toC) + (floorC - ambientC) * time;

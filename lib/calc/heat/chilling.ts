@@ -1,12 +1,13 @@
-import type {
-  Celsius,
-  DegreesPlato,
-  JoulesPerKelvin,
-  Kilograms,
-  Litres,
-  LitresPerMinute,
-  Seconds,
-  WattsPerKelvin,
+import {
+  litres,
+  type Celsius,
+  type DegreesPlato,
+  type JoulesPerKelvin,
+  type Kilograms,
+  type Litres,
+  type LitresPerMinute,
+  type Seconds,
+  type WattsPerKelvin,
 } from "../units";
 
 /** Wort that is cooled, and what cools it. */
@@ -28,6 +29,10 @@ export interface Chill {
   readonly fromC: Celsius;
   readonly toC: Celsius;
 }
+
+/** Years of chilling and lakes of coolant are no chilling. */
+export const LONGEST_CHILL_MIN = 100_000;
+export const MOST_COOLANT_L = litres.range.max;
 
 export type TemperatureCurve = readonly (readonly [minute: number, celsius: number])[];
 
