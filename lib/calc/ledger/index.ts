@@ -45,4 +45,5 @@ export {
 } from "./quantity-catalogue";
 export { brew, brewWithWater } from "./brew";
 export { mashCurveOf } from "./mash-curve-of";
-export { intervals, type Interval, type Intervals } from "./interval";
+export { CORRELATION_RANGE, intervals, type FigureCorrelation, type Interval, type Intervals } from "./interval";
+export type { FigureName } from "./uncertain-inputs";

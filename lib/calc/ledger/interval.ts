@@ -1,10 +1,12 @@
+import { requireInRange } from "../errors";
 import { brew, brewWithWater } from "./brew";
 import type { Ambient, Equipment } from "./equipment";
-import { mashedMalt } from "./mashed-malt";
+import type { Ledger } from "./ledger";
 import { waterKg } from "./mass-balance";
+import { mashedMalt } from "./mashed-malt";
 import { QUANTITY_IDS, type QuantityId } from "./quantity-catalogue";
 import type { Recipe } from "./recipe";
-import { uncertainInputs } from "./uncertain-inputs";
+import { uncertainInputs, type FigureName, type UncertainInput } from "./uncertain-inputs";
 
 /** An 80 % interval around a predicted value. */
 export interface Interval {
@@ -13,6 +15,16 @@ export interface Interval {
 }
 
 export type Intervals = Readonly<Partial<Record<QuantityId, Interval>>>;
+
+/** Two figures of one kettle that were learned together and are off together. */
+export interface FigureCorrelation {
+  readonly one: FigureName;
+  readonly other: FigureName;
+  /** Correlation coefficient of their errors. */
+  readonly coefficient: number;
+}
+
+export const CORRELATION_RANGE = { unit: "", min: -1, max: 1 } as const;
 
 /** Half-width of the central 80 % of a normal distribution, in standard deviations. */
 const Z80 = 1.2815515655446004;
@@ -34,18 +46,27 @@ const DECIDED: ReadonlySet<QuantityId> = new Set<QuantityId>([
 ]);
 
 /**
+ * Tells whether a number of the ledger is predicted, and so has an interval.
+ *
+ * @returns False for what is weighed, poured or set.
+ */
+export const isPredicted = (id: QuantityId): boolean => !DECIDED.has(id);
+
+/**
  * Gives 80 % intervals for every predicted number of a ledger.
  *
  * The water is measured out as planned; then each figure of the kettle and of the raw materials moves by its standard
- * uncertainty, up and down, and half the differences add up in squares. Numbers that share a figure move together, so
- * correlations between figures and results are carried; figures among themselves are taken as independent.
+ * uncertainty, up and down, and half the differences add up by the law of propagation. Numbers that share a figure move
+ * together, so correlations between results are carried; figures that were learned together are off together where
+ * `correlations` says so, and independent where it does not.
  *
  * @param a.recipe - Amounts for this kettle.
  * @param a.equipment - The kettle, with the uncertainty of each figure.
  * @param a.ambient - Air, tap water and grain on the day.
+ * @param a.correlations - Pairs of figures whose errors go together; left out, there are none.
  * @returns An interval for each predicted quantity that has a value; empty when nothing can be brewed.
- * @validRange Figures whose effect is near linear over their uncertainty; tests hold it against sampling.
- * @throws {@link OutOfRangeError} when an input is outside its unit's range.
+ * @validRange Figures whose effect is near linear over their uncertainty; tests hold it against `sampledIntervals`.
+ * @throws {@link OutOfRangeError} when an input is outside its unit's range or a coefficient outside −1 to 1.
  * @source JCGM 100:2008, law of propagation of uncertainty (docs/sources.md#jcgm-100-2008)
  * @example
  * intervals({ recipe, equipment, ambient })["fermenter.originalExtract"]; // { low80: 11.6, high80: 12.5 }
@@ -54,42 +75,64 @@ export function intervals(a: {
   readonly recipe: Recipe;
   readonly equipment: Equipment;
   readonly ambient: Ambient;
+  readonly correlations?: readonly FigureCorrelation[];
 }): Intervals {
+  for (const { coefficient } of a.correlations ?? []) {
+    requireInRange("correlation coefficient", coefficient, CORRELATION_RANGE);
+  }
   const centre = brew(a);
   if (!centre.ok) return {};
-  const centreValues = centre.ledger.quantities;
-  const water = {
-    mashWaterKg: waterKg(centreValues["water.mash"] ?? 0),
-    spargeKg: waterKg(centreValues["water.sparge"] ?? 0),
-  };
-  const variance = new Map<QuantityId, number>();
-  const shiftSd = mashedMalt(centre.ledger.phases)?.shiftSd ?? 0;
-  for (const input of uncertainInputs({ ...a, shiftSd })) {
-    const up = brewWithWater({ ...a, ...water, ...input.up });
-    const down = brewWithWater({ ...a, ...water, ...input.down });
-    if (!up.ok || !down.ok) continue;
-    for (const id of QUANTITY_IDS) {
-      const high = up.ledger.quantities[id];
-      const low = down.ledger.quantities[id];
-      if (high === null || low === null) continue;
-      const half = ((high - low) / 2) * input.scale;
-      variance.set(id, (variance.get(id) ?? 0) + half * half);
-    }
-  }
-  return collect(centreValues, variance);
-}
-
-function collect(
-  centre: Readonly<Record<QuantityId, number | null>>,
-  variance: ReadonlyMap<QuantityId, number>,
-): Intervals {
+  const effects = effectsOf(a, centre.ledger);
   const found: Partial<Record<QuantityId, Interval>> = {};
   for (const id of QUANTITY_IDS) {
-    const value = centre[id];
-    const spread = variance.get(id) ?? 0;
-    if (value === null || DECIDED.has(id) || spread <= 1e-18 * value * value) continue;
-    const half = Z80 * Math.sqrt(spread);
+    const value = centre.ledger.quantities[id];
+    if (value === null || !isPredicted(id)) continue;
+    const variance = varianceOf(effects, id, a.correlations ?? []);
+    if (variance <= 1e-18 * value * value) continue;
+    const half = Z80 * Math.sqrt(variance);
     found[id] = { low80: value - half, high80: value + half };
   }
   return found;
+}
+
+/** What one standard uncertainty of one input does to the numbers of the ledger. */
+interface Effect {
+  readonly name: UncertainInput["name"];
+  readonly change: Readonly<Partial<Record<QuantityId, number>>>;
+}
+
+function effectsOf(a: Parameters<typeof intervals>[0], centre: Ledger): Effect[] {
+  const water = {
+    mashWaterKg: waterKg(centre.quantities["water.mash"] ?? 0),
+    spargeKg: waterKg(centre.quantities["water.sparge"] ?? 0),
+  };
+  const effects: Effect[] = [];
+  const shiftSd = mashedMalt(centre.phases)?.shiftSd ?? 0;
+  for (const input of uncertainInputs({ ...a, shiftSd })) {
+    const up = brewWithWater({ ...a, ...water, ...input.up });
+    const down = brewWithWater({ ...a, ...water, ...input.down });
+    // Where one side cannot be brewed any more, the other tells how steep the middle is.
+    const high = up.ok ? up.ledger : centre;
+    const low = down.ok ? down.ledger : centre;
+    const span = up.ok && down.ok ? 2 : 1;
+    const change: Partial<Record<QuantityId, number>> = {};
+    for (const id of QUANTITY_IDS) {
+      const most = high.quantities[id];
+      const least = low.quantities[id];
+      if (most !== null && least !== null) change[id] = ((most - least) / span) * input.scale;
+    }
+    effects.push({ name: input.name, change });
+  }
+  return effects;
+}
+
+function varianceOf(effects: readonly Effect[], id: QuantityId, correlations: readonly FigureCorrelation[]): number {
+  const changeBy = (name: UncertainInput["name"]): number =>
+    effects.find((effect) => effect.name === name)?.change[id] ?? 0;
+  let variance = effects.reduce((sum, { change }) => sum + (change[id] ?? 0) ** 2, 0);
+  for (const { one, other, coefficient } of correlations) {
+    variance += 2 * coefficient * changeBy(one) * changeBy(other);
+  }
+  // Coefficients that contradict each other, or rounding, must not make less than nothing of it.
+  return Math.max(0, variance);
 }

@@ -2,8 +2,24 @@ import { fraction } from "../units";
 import type { Equipment, Figure } from "./equipment";
 import type { Recipe } from "./recipe";
 
+/** The figures of a kettle that carry an uncertainty, as they stand in the equipment. */
+export type FigureName =
+  | "kettle.heatShare"
+  | "kettle.lossCoefficient"
+  | "kettle.boilOff"
+  | "kettle.trub"
+  | "kettle.transfer"
+  | "lauter.absorption"
+  | "lauter.deadSpace"
+  | "lauter.bypass"
+  | "lauter.conversion"
+  | "hopAbsorption"
+  | "chiller.conductance"
+  | "fermenter.left";
+
 /** One thing that is not exactly known, moved up and down. */
 export interface UncertainInput {
+  readonly name: FigureName | "malt extract" | "malt colour" | "alpha acids" | "attenuation";
   readonly up: { readonly recipe: Recipe } | { readonly equipment: Equipment };
   readonly down: { readonly recipe: Recipe } | { readonly equipment: Equipment };
   /** One standard uncertainty over the half-distance that was really moved: above 1 where a bound cut it short. */
@@ -30,12 +46,17 @@ export function uncertainInputs(a: {
 }): UncertainInput[] {
   const { recipe, equipment } = a;
   const found: UncertainInput[] = [];
-  const figure = (of: Figure<number>, set: (value: number) => Equipment, most = Infinity): void => {
+  const figure: MoveFigure = (name, of, set, most = Infinity) => {
     if (of.sd <= 0) return;
     const up = Math.min(most, of.value + of.sd);
     const down = Math.max(0, of.value - of.sd);
     if (up > down)
-      found.push({ up: { equipment: set(up) }, down: { equipment: set(down) }, scale: (2 * of.sd) / (up - down) });
+      found.push({
+        name,
+        up: { equipment: set(up) },
+        down: { equipment: set(down) },
+        scale: (2 * of.sd) / (up - down),
+      });
   };
   kettleFigures(equipment, figure);
   lauterFigures(equipment, figure);
@@ -44,7 +65,7 @@ export function uncertainInputs(a: {
   return found;
 }
 
-type MoveFigure = (of: Figure<number>, set: (value: number) => Equipment, most?: number) => void;
+type MoveFigure = (name: FigureName, of: Figure<number>, set: (value: number) => Equipment, most?: number) => void;
 
 /** A figure with another value; the bound of its unit was kept by the caller. */
 function moved<Q extends number>(of: Figure<Q>, value: number): Figure<Q> {
@@ -54,30 +75,35 @@ function moved<Q extends number>(of: Figure<Q>, value: number): Figure<Q> {
 function kettleFigures(equipment: Equipment, figure: MoveFigure): void {
   const { kettle } = equipment;
   const set = (part: Partial<Equipment["kettle"]>): Equipment => ({ ...equipment, kettle: { ...kettle, ...part } });
-  figure(kettle.heatShare, (v) => set({ heatShare: moved(kettle.heatShare, v) }), 1);
-  figure(kettle.lossCoefficient, (v) => set({ lossCoefficient: moved(kettle.lossCoefficient, v) }));
-  figure(kettle.boilOff, (v) => set({ boilOff: moved(kettle.boilOff, v) }));
-  figure(kettle.trub, (v) => set({ trub: moved(kettle.trub, v) }));
-  figure(kettle.transfer, (v) => set({ transfer: moved(kettle.transfer, v) }));
+  figure("kettle.heatShare", kettle.heatShare, (v) => set({ heatShare: moved(kettle.heatShare, v) }), 1);
+  figure("kettle.lossCoefficient", kettle.lossCoefficient, (v) =>
+    set({ lossCoefficient: moved(kettle.lossCoefficient, v) }),
+  );
+  figure("kettle.boilOff", kettle.boilOff, (v) => set({ boilOff: moved(kettle.boilOff, v) }));
+  figure("kettle.trub", kettle.trub, (v) => set({ trub: moved(kettle.trub, v) }));
+  figure("kettle.transfer", kettle.transfer, (v) => set({ transfer: moved(kettle.transfer, v) }));
 }
 
 function lauterFigures(equipment: Equipment, figure: MoveFigure): void {
   const { lauter } = equipment;
   const set = (part: Partial<Equipment["lauter"]>): Equipment => ({ ...equipment, lauter: { ...lauter, ...part } });
-  figure(lauter.absorption, (v) => set({ absorption: moved(lauter.absorption, v) }));
-  figure(lauter.deadSpace, (v) => set({ deadSpace: moved(lauter.deadSpace, v) }));
-  figure(lauter.bypass, (v) => set({ bypass: moved(lauter.bypass, v) }), 1);
-  figure(lauter.conversion, (v) => set({ conversion: moved(lauter.conversion, v) }), 1);
+  figure("lauter.absorption", lauter.absorption, (v) => set({ absorption: moved(lauter.absorption, v) }));
+  figure("lauter.deadSpace", lauter.deadSpace, (v) => set({ deadSpace: moved(lauter.deadSpace, v) }));
+  figure("lauter.bypass", lauter.bypass, (v) => set({ bypass: moved(lauter.bypass, v) }), 1);
+  figure("lauter.conversion", lauter.conversion, (v) => set({ conversion: moved(lauter.conversion, v) }), 1);
 }
 
 function coldFigures(equipment: Equipment, figure: MoveFigure): void {
   const { chiller, fermenter, hopAbsorption } = equipment;
-  figure(hopAbsorption, (v) => ({ ...equipment, hopAbsorption: moved(hopAbsorption, v) }));
-  figure(chiller.conductance, (v) => ({
+  figure("hopAbsorption", hopAbsorption, (v) => ({ ...equipment, hopAbsorption: moved(hopAbsorption, v) }));
+  figure("chiller.conductance", chiller.conductance, (v) => ({
     ...equipment,
     chiller: { ...chiller, conductance: moved(chiller.conductance, v) },
   }));
-  figure(fermenter.left, (v) => ({ ...equipment, fermenter: { ...fermenter, left: moved(fermenter.left, v) } }));
+  figure("fermenter.left", fermenter.left, (v) => ({
+    ...equipment,
+    fermenter: { ...fermenter, left: moved(fermenter.left, v) },
+  }));
 }
 
 /** Lots of one delivery are off together, so each property moves in all rows at once. */
@@ -100,15 +126,16 @@ function materials(recipe: Recipe): UncertainInput[] {
     ...recipe,
     hops: recipe.hops.map((hop) => ({ ...hop, alpha: scaled(fraction, hop.alpha, alpha, 1) })),
   });
-  const pair = (make: (by: number) => Recipe, sd: number): UncertainInput => ({
+  const pair = (name: UncertainInput["name"], make: (by: number) => Recipe, sd: number): UncertainInput => ({
+    name,
     up: { recipe: make(1 + sd) },
     down: { recipe: make(1 - sd) },
     scale: 1,
   });
   return [
-    pair((by) => rows(by, 1), RAW_MATERIAL.extract),
-    pair((by) => rows(1, by), RAW_MATERIAL.colour),
-    pair(hops, RAW_MATERIAL.alpha),
+    pair("malt extract", (by) => rows(by, 1), RAW_MATERIAL.extract),
+    pair("malt colour", (by) => rows(1, by), RAW_MATERIAL.colour),
+    pair("alpha acids", hops, RAW_MATERIAL.alpha),
   ];
 }
 
@@ -127,5 +154,5 @@ function attenuationInput(recipe: Recipe, shiftSd: number): UncertainInput[] {
       },
     },
   });
-  return [{ up: shifted(sd), down: shifted(-sd), scale: 1 }];
+  return [{ name: "attenuation", up: shifted(sd), down: shifted(-sd), scale: 1 }];
 }

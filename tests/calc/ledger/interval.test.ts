@@ -113,4 +113,48 @@ describe("intervals", () => {
     const exact = brewInput({ kettle: { boilOff: exactly(garageKettle.kettle.boilOff.value) } });
     expect(intervals(exact)["kettle.evaporated"]).toBeUndefined();
   });
+
+  describe("of figures that were learned together", () => {
+    const certain = <Q extends number>(figure: Figure<Q>): Figure<Q> => ({ ...figure, sd: 0 });
+    const { kettle, lauter, chiller, fermenter } = garageKettle;
+    const loss = (trubSd: number, transferSd: number, coefficient = 0): number => {
+      const input = brewInput({
+        kettle: {
+          heatShare: certain(kettle.heatShare),
+          lossCoefficient: certain(kettle.lossCoefficient),
+          boilOff: certain(kettle.boilOff),
+          trub: { ...kettle.trub, sd: trubSd },
+          transfer: { ...kettle.transfer, sd: transferSd },
+        },
+        lauter: {
+          absorption: certain(lauter.absorption),
+          bypass: certain(lauter.bypass),
+          conversion: certain(lauter.conversion),
+        },
+        equipment: {
+          hopAbsorption: certain(garageKettle.hopAbsorption),
+          chiller: { ...chiller, conductance: certain(chiller.conductance) },
+          fermenter: { ...fermenter, left: certain(fermenter.left) },
+        },
+      });
+      const correlations = [{ one: "kettle.trub", other: "kettle.transfer", coefficient }] as const;
+      const found = intervals({ ...input, correlations })["stand.lost"];
+      return found === undefined ? 0 : (found.high80 - found.low80) / 2;
+    };
+
+    // Trub and hoses add up: the variance of a sum is a² + b² + 2 r a b (JCGM 100:2008, 5.2.2).
+    it.each([
+      { coefficient: 0, expected: 0.5 },
+      { coefficient: 1, expected: 0.7 },
+      { coefficient: -1, expected: 0.1 },
+      { coefficient: 0.5, expected: Math.sqrt(0.37) },
+    ])("with $coefficient add up to $expected L of one standard uncertainty", ({ coefficient, expected }) => {
+      expect(loss(0.4, 0.3, coefficient)).toBeCloseTo(1.2815515655 * expected, 8);
+    });
+
+    it("refuse a coefficient beyond one", () => {
+      expect(() => loss(0.4, 0.3, 1.01)).toThrow("correlation coefficient 1.01 is outside -1 to 1");
+      expect(() => loss(0.4, 0.3, Number.NaN)).toThrow("correlation coefficient NaN is outside -1 to 1");
+    });
+  });
 });
