@@ -85,17 +85,14 @@ export function afterBoil(a: {
     leftL,
     leftKg: leftL * density,
     packagedL,
-    primingG:
-      packaging.priming === null
-        ? null
-        : primingSugar({
-            litres: litres(packagedL),
-            targetVolumes: packaging.carbonation,
-            celsius: packaging.warmest,
-            sugar: packaging.priming,
-          }),
+    primingG: primingGrams(packaging, packagedL),
     pressureBar: gaugePressure({ celsius: packaging.warmest, volumes: packaging.carbonation }),
   };
+}
+
+function primingGrams({ priming, carbonation, warmest }: Recipe["packaging"], packagedL: number): number | null {
+  if (priming === null) return null;
+  return primingSugar({ litres: litres(packagedL), targetVolumes: carbonation, celsius: warmest, sugar: priming });
 }
 
 function attenuationParts(

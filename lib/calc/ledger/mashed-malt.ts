@@ -1,4 +1,4 @@
-import { attenuationShift } from "../mash";
+import { attenuationShift, MASH_CURVE_RANGE } from "../mash";
 import type { Phase } from "./ledger";
 import { mashCurveOf } from "./mash-curve-of";
 
@@ -19,7 +19,9 @@ export interface MashedMalt {
  * @source docs/sources.md#brandam-2003, through `fermentability`
  */
 export function mashedMalt(phases: readonly Phase[]): MashedMalt | null {
-  const curve = mashCurveOf({ phases });
+  // A heater that takes days to the next rest: the enzymes are done long before.
+  const longest = MASH_CURVE_RANGE.minute.max;
+  const curve = mashCurveOf({ phases }).map(([minute, celsius]) => [Math.min(minute, longest), celsius] as const);
   if (curve.length === 0) return null;
   const shift = attenuationShift({ curve });
   const { converted } = shift;
