@@ -40,18 +40,26 @@ const runOff: ExplanationRecord = {
 
 const RINSED = "Sparge water rinses the wort that the grain keeps, and a share of it runs past and rinses nothing.";
 
+const RINSING = {
+  none: "",
+  batch: "The rest mixes with it wholly once, as a batch does.",
+  continuous: "The rest runs down through a flooded bed, which counts as three stirred layers, one washing the next.",
+  "pour-over": "The rest thins it steadily, as water does that runs through a stirred vessel.",
+} as const;
+
 function lostWords(a: ExplanationContext): string {
   const what = "The extract that leaves with the spent grain, dissolved in the wort that it keeps.";
   const leaves = "What the mash never dissolved is not counted here.";
   if (!sparges(a)) return `${what} Nothing rinses the grain, so that wort is as strong as the first wort. ${leaves}`;
-  return a.equipment.lauter.method === "batch"
-    ? `${what} ${RINSED} The rest mixes with it wholly once, as a batch does. ${leaves}`
-    : `${what} ${RINSED} The rest thins it steadily, as water does that runs through a stirred vessel. ${leaves}`;
+  return `${what} ${RINSED} ${RINSING[a.equipment.lauter.method]} ${leaves}`;
 }
 
 function lostEquation(a: ExplanationContext): string {
   if (!sparges(a)) return "extract left = first wort / 100 × wort kept, by mass";
   const rinsing = "rinsing water = sparge water × (1 − share that runs past)";
+  if (a.equipment.lauter.method === "continuous") {
+    return `extract left = first wort / 100 × wort kept, by mass, × e^(−t) (3 + 2 t + t² / 2) / 3, with t = 3 × rinsing water / volume of wort kept; ${rinsing}`;
+  }
   return a.equipment.lauter.method === "batch"
     ? `extract left = strength after mixing × wort kept, with strength after mixing = first wort / 100 × wort kept before / (wort kept before + rinsing water), by mass; ${rinsing}`
     : `extract left = first wort / 100 × wort kept, by mass, × exp(−rinsing water / volume of wort kept); ${rinsing}`;

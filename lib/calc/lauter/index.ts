@@ -1,1 +1,1 @@
-export { runOff, type RunOff, type Sparge } from "./run-off";
+export { BED_LAYERS, PORTIONS_RANGE, runOff, type RunOff, type Sparge } from "./run-off";

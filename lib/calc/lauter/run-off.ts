@@ -1,5 +1,6 @@
-import { wortDensity } from "../gravity";
-import { celsius, degreesPlato, type Fraction, type Kilograms, type Litres } from "../units";
+import { OutOfRangeError, requireInRange } from "../errors";
+import { fraction, kilograms, litres, type Fraction, type Kilograms, type Litres } from "../units";
+import { HeldWort, wortDensityAt20 } from "./held-wort";
 
 export type Sparge = "none" | "batch" | "continuous" | "pour-over";
 
@@ -17,23 +18,23 @@ export type RunOff =
     }
   | { readonly ok: false; readonly reason: "grain-holds-all-water"; readonly wortLitres: number };
 
-const AT_20 = celsius(20);
+export const PORTIONS_RANGE = { unit: "", min: 1, max: 1000 } as const;
 
-const densityAt20 = (plato: number): number => wortDensity({ plato: degreesPlato(plato), celsius: AT_20 });
-
-/** Mass of a given volume of wort that holds a given extract; the density depends on the answer, weakly. */
-function retainedMass(litres: number, extractKg: number): number {
-  let kg = litres;
-  for (let i = 0; i < 4; i++) kg = litres * densityAt20(Math.min(35, (100 * extractKg) / kg));
-  return kg;
-}
+/**
+ * Stirred layers that a flooded grain bed counts as. One would be a stirred vessel and very many a sharp front; a bed of
+ * a hand's breadth, with its channels left to `bypass`, lies near the former. Common practice, no source.
+ */
+export const BED_LAYERS = 3;
 
 /**
  * Drains a mash and washes the wort that the grain keeps.
  *
- * The grain keeps a constant volume. A batch sparge mixes with it perfectly once; continuous sparging and pouring over
- * a lifted basket wash it out as a stirred volume does, E = E₀ e^(−S/V), which is what ever smaller batches tend to.
- * A share of the sparge water runs past the grain and washes nothing.
+ * What grain and dead space keep has a constant volume and at first the strength of the first wort. How the sparge meets
+ * it makes the methods. `batch`: the mash drains, the water is stirred in, mixes perfectly and drains; once, or in equal
+ * portions. `pour-over`: the basket is lifted and drained, and the water trickles through grain that hangs free, which
+ * washes it out as one stirred volume, E = E₀ e^(−S/V): the limit of ever more batches. `continuous`: the bed stays
+ * flooded while water runs on at the top and wort runs off below, so each of its layers is washed by what leaves the one
+ * above. In each, a share of the water runs past the grain (walls, channels, the gap around a basket) and washes nothing.
  *
  * @param a.wort - All wort in the mash, kg: mash water, malt moisture and dissolved extract.
  * @param a.extract - Dissolved extract, kg.
@@ -41,10 +42,11 @@ function retainedMass(litres: number, extractKg: number): number {
  * @param a.sparge - Sparge water, kg.
  * @param a.method - How the sparge water meets the grain; with `none` the sparge must be 0.
  * @param a.bypass - Share of the sparge water that washes nothing, fraction.
+ * @param a.portions - Equal portions of a batch sparge, a whole number; 1 unless given. The others do not look at it.
  * @returns Masses and extracts that ran off and stayed, kg; or that the grain holds all the wort.
- * @validRange Worts up to 35 °P; a stronger one is weighed with the density at 35 °P.
- * @throws {@link OutOfRangeError} when extract or wort makes no possible strength.
- * @source Two-stage mass balance (docs/sources.md#mass-balance)
+ * @validRange Extract up to the mass of the wort; worts stronger than 35 °P are weighed with the density at 35 °P.
+ * @throws {@link OutOfRangeError} when an argument is outside its range.
+ * @source Mass balance of mixing and draining (docs/sources.md#mass-balance)
  * @example
  * runOff({ wort: 29, extract: 4, retained: 5, sparge: 0, method: "none", bypass: 0 }); // efficiency 0.82…
  */
@@ -55,38 +57,38 @@ export function runOff(a: {
   readonly sparge: Kilograms;
   readonly method: Sparge;
   readonly bypass: Fraction;
+  readonly portions?: number;
 }): RunOff {
+  requireInRange("wort in the mash", a.wort, kilograms.range);
+  requireInRange("dissolved extract", a.extract, { unit: "kg", min: 0, max: a.wort });
+  requireInRange("wort kept by the grain", a.retained, litres.range);
+  requireInRange("sparge water", a.sparge, a.method === "none" ? NO_SPARGE : kilograms.range);
+  requireInRange("bypass", a.bypass, fraction.range);
+
   const firstPlato = a.wort > 0 ? (100 * a.extract) / a.wort : 0;
-  const firstDensity = densityAt20(Math.min(35, firstPlato));
+  const firstDensity = wortDensityAt20(firstPlato);
   const heldKg = a.retained * firstDensity;
   if (heldKg >= a.wort) return { ok: false, reason: "grain-holds-all-water", wortLitres: a.wort / firstDensity };
 
-  const heldExtractKg = a.wort > 0 ? (a.extract * heldKg) / a.wort : 0;
-  const washingKg = a.method === "none" ? 0 : a.sparge * (1 - a.bypass);
-  const { kg: retainedKg, extractKg: retainedExtractKg } = wash(a, heldKg, heldExtractKg, washingKg);
-  const extractKg = a.extract - retainedExtractKg;
+  const held = new HeldWort(a.retained, heldKg, (a.extract * heldKg) / a.wort);
+  const washingKg = a.sparge * (1 - a.bypass);
+  if (a.method === "batch") held.washInPortions(washingKg, portionsOf(a.portions ?? 1));
+  else held.washOut(washingKg, a.method === "continuous" ? BED_LAYERS : 1);
+  const extractKg = a.extract - held.extractKg;
   return {
     ok: true,
-    kg: a.wort + a.sparge - retainedKg,
+    kg: a.wort + a.sparge - held.kg,
     extractKg,
-    retainedKg,
-    retainedExtractKg,
+    retainedKg: held.kg,
+    retainedExtractKg: held.extractKg,
     efficiency: a.extract > 0 ? extractKg / a.extract : 1,
   };
 }
 
-function wash(
-  a: { readonly retained: Litres; readonly method: Sparge },
-  heldKg: number,
-  heldExtractKg: number,
-  washingKg: number,
-): { kg: number; extractKg: number } {
-  if (washingKg === 0 || a.retained === 0) return { kg: heldKg, extractKg: heldExtractKg };
-  if (a.method === "batch") {
-    const mixedPlato = (100 * heldExtractKg) / (heldKg + washingKg);
-    const kg = a.retained * densityAt20(Math.min(35, mixedPlato));
-    return { kg, extractKg: (kg * mixedPlato) / 100 };
-  }
-  const extractKg = heldExtractKg * Math.exp(-washingKg / (a.retained * densityAt20(0)));
-  return { kg: retainedMass(a.retained, extractKg), extractKg };
+const NO_SPARGE = { unit: "kg", min: 0, max: 0 } as const;
+
+function portionsOf(portions: number): number {
+  requireInRange("portions", portions, PORTIONS_RANGE);
+  if (!Number.isInteger(portions)) throw new OutOfRangeError("portions", portions, PORTIONS_RANGE);
+  return portions;
 }

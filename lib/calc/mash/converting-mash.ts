@@ -7,6 +7,8 @@ const STEP_WITHOUT_BETA_MIN = 8;
 /** Largest rise within a step, K, and largest share of an enzyme (as an exponent) that dies within one. */
 const STEP_K = 1.5;
 const STEP_DEATH = 0.3;
+/** A shorter stretch is a jump of temperature. */
+const JUMP_MIN = 1e-9;
 /** An enzyme of which less than this share is left no longer shortens the steps. */
 const GONE = 1e-3;
 
@@ -28,7 +30,7 @@ export class ConvertingMash {
   follow(curve: MashCurve): void {
     let before = curve[0];
     for (const point of curve) {
-      if (before !== undefined && point[0] > before[0]) this.line(before[1], point[1], point[0] - before[0]);
+      if (before !== undefined && point[0] - before[0] > JUMP_MIN) this.line(before[1], point[1], point[0] - before[0]);
       before = point;
     }
   }

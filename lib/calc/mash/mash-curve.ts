@@ -16,7 +16,7 @@ export const MASH_CURVE_RANGE = {
  */
 export function requireMashCurve(curve: MashCurve): void {
   requireInRange("points of the mash curve", curve.length, MASH_CURVE_RANGE.points);
-  let earliest = MASH_CURVE_RANGE.minute.min;
+  let earliest: number = MASH_CURVE_RANGE.minute.min;
   for (const [minute, celsius] of curve) {
     requireInRange("minute of the mash curve", minute, { ...MASH_CURVE_RANGE.minute, min: earliest });
     requireInRange("mash temperature", celsius, MASH_CURVE_RANGE.celsius);
