@@ -67,6 +67,9 @@ export const wattsPerKelvin = defineQuantity("heat transfer", { unit: "W/K", min
 export type JoulesPerKelvin = Quantity<"J/K">;
 export const joulesPerKelvin = defineQuantity("heat capacity", { unit: "J/K", min: 0, max: 1000000000 });
 
+export type Kilojoules = Quantity<"kJ">;
+export const kilojoules = defineQuantity("heat", { unit: "kJ", min: 0, max: 100000000 });
+
 export type KilowattHours = Quantity<"kWh">;
 export const kilowattHours = defineQuantity("energy", { unit: "kWh", min: 0, max: 1000000 });
 
