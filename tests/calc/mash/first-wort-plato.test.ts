@@ -38,3 +38,23 @@ describe("firstWortPlato", () => {
     );
   });
 });
+
+describe("the ends of firstWortPlato", () => {
+  const found = (water: number, maltWater: number, dissolved: number): number =>
+    firstWortPlato({ water, maltWater, dissolved } as Parameters<typeof firstWortPlato>[0]);
+
+  it("reach 60 °P and no further: 0.9 kg in 1.5 kg", () => {
+    expectWithin(found(0.6, 0, 0.9), 60, 1e-9);
+    expect(() => found(0.599, 0, 0.9)).toThrow("is outside 0 to 60 °P");
+  });
+
+  it("are nothing from nothing", () => {
+    expect(found(0, 0, 0)).toBe(0);
+  });
+
+  it("refuse each mass that cannot be", () => {
+    expect(() => found(-1, 0, 0)).toThrow("mash water -1 kg is outside 0 to 100000 kg");
+    expect(() => found(1, NaN, 0)).toThrow("malt moisture NaN kg is outside 0 to 100000 kg");
+    expect(() => found(1, 0, -0.1)).toThrow("dissolved extract -0.1 kg is outside 0 to 100000 kg");
+  });
+});

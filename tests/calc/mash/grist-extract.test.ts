@@ -19,6 +19,14 @@ describe("gristExtract", () => {
       "extract of the dry substance 80 is outside 0 to 1",
     );
   });
+
+  it("refuses a mass and a moisture that cannot be", () => {
+    const wrong = (changes: object) => () =>
+      gristExtract({ kg: kilograms(1), extract: fraction(0.8), moisture: fraction(0), ...changes });
+    expect(wrong({ kg: -1 })).toThrow("fermentable -1 kg is outside 0 to 100000 kg");
+    expect(wrong({ kg: 100001 })).toThrow("fermentable 100001 kg is outside 0 to 100000 kg");
+    expect(wrong({ moisture: 1.1 })).toThrow("moisture 1.1 is outside 0 to 1");
+  });
 });
 
 describe("mashVolume", () => {
@@ -29,5 +37,11 @@ describe("mashVolume", () => {
   it("agrees with 0.08 US gallons a pound (common practice)", () => {
     const litresPerKg = (0.08 * 3.785411784) / 0.45359237;
     expectWithin(mashVolume({ water: litres(0), grist: kilograms(1) }), litresPerKg, 0.003);
+  });
+
+  it("refuses water and grist that cannot be", () => {
+    const wrong = (changes: object) => () => mashVolume({ water: litres(10), grist: kilograms(3), ...changes });
+    expect(wrong({ water: -1 })).toThrow("mash water -1 L is outside 0 to 100000 L");
+    expect(wrong({ grist: NaN })).toThrow("grist NaN kg is outside 0 to 100000 kg");
   });
 });
