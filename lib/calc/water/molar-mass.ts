@@ -4,6 +4,7 @@ const C = 12.011;
 const O = 15.999;
 const NA = 22.99;
 const MG = 24.305;
+const P = 30.974;
 const S = 32.06;
 const CL = 35.45;
 const CA = 40.078;
@@ -25,6 +26,12 @@ export const MOLAR_MASS = {
   bakingSoda: NA + H + C + 3 * O,
   chalk: CA + C + 3 * O,
   slakedLime: CA + 2 * (O + H),
+  lacticAcid: 3 * C + 6 * H + 3 * O,
+  phosphoricAcid: 3 * H + P + 4 * O,
+  hydrochloricAcid: H + CL,
+  sulfuricAcid: 2 * H + S + 4 * O,
+  citricAcid: 6 * C + 8 * H + 7 * O,
+  quicklime: CA + O,
 } as const;
 
 /** Charge of each ion, without its sign. */
