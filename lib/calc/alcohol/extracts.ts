@@ -19,15 +19,20 @@ export const REAL_SHARE = 0.8192;
 export const MOST_ATTENUATION = 1 / REAL_SHARE;
 
 /**
- * The apparent extracts that beer of a wort can have.
+ * Gives the apparent extracts that beer of a wort can have.
  *
+ * @param originalPlato - Original extract, °P.
  * @returns From nothing real left, which reads below zero, to the wort itself, °P.
+ * @validRange 0 to 35 °P.
+ * @throws {@link OutOfRangeError} when `originalPlato` is outside the valid range.
+ * @source Balling 1865 (docs/sources.md#balling-1865)
+ * @example
+ * apparentRange(12); // { unit: "°P", min: −2.648, max: 12 }
  */
-export const apparentRange = (originalPlato: number): Range => ({
-  unit: "°P",
-  min: originalPlato * (1 - MOST_ATTENUATION),
-  max: originalPlato,
-});
+export function apparentRange(originalPlato: number): Range {
+  requireInRange("original extract", originalPlato, FERMENTED_RANGE);
+  return { unit: "°P", min: originalPlato * (1 - MOST_ATTENUATION), max: originalPlato };
+}
 
 /**
  * Checks a pair of extracts: the beer holds neither more than the wort did nor less than nothing.
@@ -35,7 +40,6 @@ export const apparentRange = (originalPlato: number): Range => ({
  * @throws {@link OutOfRangeError} when the wort is outside 0 to 35 °P or the beer outside what it can become.
  */
 export function requireExtracts({ originalPlato, apparentPlato }: Extracts): void {
-  requireInRange("original extract", originalPlato, FERMENTED_RANGE);
   requireInRange("apparent extract", apparentPlato, apparentRange(originalPlato));
 }
 

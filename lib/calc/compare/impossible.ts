@@ -1,4 +1,4 @@
-import { apparentRange } from "../alcohol";
+import { MOST_ATTENUATION } from "../alcohol";
 import type { MeasurableQuantity } from "./measurable";
 import { measuredWort } from "./measured-wort";
 import type { PlannedBrew } from "./planned-brew";
@@ -18,7 +18,7 @@ const less = (a: number | null | undefined, b: number | null | undefined): numbe
 
 /** What beer reads of which nothing is left but alcohol and water, °P. */
 const driest = (original: number | undefined): number | undefined =>
-  original === undefined ? undefined : apparentRange(original).min;
+  original === undefined ? undefined : original * (1 - MOST_ATTENUATION);
 
 const IMPOSSIBILITIES: readonly Impossibility[] = [
   {

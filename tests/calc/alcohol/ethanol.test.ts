@@ -4,6 +4,7 @@ import {
   alcoholByVolumeFromWeight,
   alcoholByWeight,
   apparentAttenuation,
+  apparentRange,
   energyPerLitre,
   ethanolDensity,
   originalPlatoFromBeer,
@@ -122,5 +123,18 @@ describe("beer lighter than water", () => {
     expect(() => realExtract(beer(12, -2.65))).toThrow(/^apparent extract -2\.65 °P is outside -2\.648\d+ to 12 °P$/);
     expect(() => apparentAttenuation(beer(12, -2.65))).toThrow("apparent extract -2.65 °P");
     expect(() => energyPerLitre(beer(12, -2.65))).toThrow("apparent extract -2.65 °P");
+  });
+});
+
+describe("apparentRange", () => {
+  it("runs from −2.6484 to 12 °P for wort of 12 °P: 12 × (1 − 1/0.8192) (by hand)", () => {
+    const { unit, min, max } = apparentRange(12);
+    expectWithin(min, -2.6484, 0.0001);
+    expect([unit, max]).toEqual(["°P", 12]);
+  });
+
+  it("refuses a syrup", () => {
+    expect(() => apparentRange(35.1)).toThrow("original extract 35.1 °P is outside 0 to 35 °P");
+    expect(() => apparentRange(-0.1)).toThrow("original extract -0.1 °P is outside 0 to 35 °P");
   });
 });

@@ -1,12 +1,10 @@
 import { describe, expect, it } from "vitest";
 import {
   fermentationCurve,
-  platoOnDay,
   type FermentationCurve,
   type FittedFermentation,
   type LoggedGravity,
 } from "@/lib/calc/fermentation";
-import { curveAt, dayWithin, type CurveParameters } from "@/lib/calc/fermentation/attenuation-curve";
 import { degreesPlato } from "@/lib/calc/units";
 import { expectWithin } from "../../support/expect-within";
 import { seededNoise } from "../../support/seeded-noise";
@@ -175,11 +173,17 @@ describe("fermentationCurve", () => {
 
   it("does not guess an end from a fall that is still at full speed", () => {
     const straight = [1, 2, 3, 4].map((day) => ({ day, plato: degreesPlato(20 - 1.5 * day), sd: 0.05 }));
-    const result = fit(20, straight);
-    expect(result.ok).toBe(false);
-    expect(["end-not-in-sight", "not-converged"]).toContain(result.ok ? "" : result.reason);
+    expect(fit(20, straight)).toEqual({ ok: false, reason: "not-converged" });
     const helped = fit(20, straight, [5, 0.5]);
     expect(helped.ok).toBe(true);
+  });
+
+  it("sees no end where the curve heads for less than nothing, or has hardly left the start", () => {
+    // Wort of 20 °P cannot read below −4.41 °P.
+    const below = { original: 20, final: -6, rate: 0.6, middle: 5 };
+    expect(fit(20, log(below, [1, 2, 3, 4, 5, 6], 0.01))).toEqual({ ok: false, reason: "end-not-in-sight" });
+    const hardly = { original: 12, final: 11.95, rate: 1, middle: 2 };
+    expect(fit(12, log(hardly, DAILY, 0.005))).toEqual({ ok: false, reason: "end-not-in-sight" });
   });
 
   it("always ends, with finite numbers or a reason, whatever was logged", () => {
@@ -211,63 +215,5 @@ describe("fermentationCurve", () => {
     expect(() => fit(0.9, [])).toThrow("original extract 0.9 °P is outside 1 to 35 °P");
     expect(() => fit(12, [], [12.1, 0.5])).toThrow("expected final extract 12.1 °P is outside");
     expect(() => fit(12, [], [3, 2.1])).toThrow("uncertainty of the expected extract 2.1 °P is outside 0.005 to 2 °P");
-  });
-});
-
-describe("the curve behind it", () => {
-  const parameters: CurveParameters = [3, Math.log(1.5), 2];
-  const nudged = (index: number, by: number): CurveParameters => {
-    const changed = [...parameters] as [number, number, number];
-    changed[index] = (changed[index] ?? 0) + by;
-    return changed;
-  };
-
-  it.each([0, 1, 2])("moves with parameter %i as differences say", (index) => {
-    const step = 1e-5;
-    for (const day of [0, 1, 2.5, 6]) {
-      const by =
-        (curveAt(day, 12, nudged(index, step)).plato - curveAt(day, 12, nudged(index, -step)).plato) / (2 * step);
-      expectWithin(curveAt(day, 12, parameters).slopes[index] ?? NaN, by, 1e-7);
-    }
-    const day =
-      (dayWithin(0.1, 12, nudged(index, step)).day - dayWithin(0.1, 12, nudged(index, -step)).day) / (2 * step);
-    expectWithin(dayWithin(0.1, 12, parameters).slopes[index] ?? NaN, day, 1e-7);
-  });
-
-  it("does not overflow where rate times middle is large", () => {
-    expectWithin(curveAt(1, 12, [3, Math.log(30), 200]).plato, 12, 1e-9);
-    // With the middle long before the start it is an exponential: 3 + 9 e^(−0.5 × 3).
-    expectWithin(curveAt(3, 12, [3, Math.log(0.5), -60]).plato, 3 + 9 * Math.exp(-1.5), 1e-9);
-  });
-});
-
-describe("platoOnDay", () => {
-  const on = (day: number, change: Partial<Record<keyof Parameters<typeof platoOnDay>[0], number>> = {}): number =>
-    platoOnDay({ originalPlato: 12, finalPlato: 3, ratePerDay: 1.5, middleDay: 2, day, ...change } as never);
-
-  it("is 7.724 °P in the middle of a fall from 12 to 3 °P: 3 + 9 × 1.04979 / 2 (by hand)", () => {
-    expectWithin(on(2), 7.72404, 1e-5);
-  });
-
-  it("starts at the original extract and ends at the final one", () => {
-    expectWithin(on(0), 12, 1e-12);
-    expectWithin(on(180), 3, 1e-12);
-  });
-
-  it("draws what was fitted", () => {
-    const found = fitted(12, log(ALE, DAILY, 0.1, seededNoise(5)));
-    expectWithin(
-      on(found.doneDay, { finalPlato: found.finalPlato, ratePerDay: found.ratePerDay, middleDay: found.middleDay }),
-      found.finalPlato + 0.1,
-      1e-9,
-    );
-  });
-
-  it("refuses a course that no fermentation takes", () => {
-    expect(() => on(181)).toThrow("day 181 d is outside 0 to 180 d");
-    expect(() => on(1, { ratePerDay: 0.01 })).toThrow("rate 0.01 1/d is outside 0.02 to 30 1/d");
-    expect(() => on(1, { middleDay: 201 })).toThrow("middle 201 d is outside -30 to 200 d");
-    expect(() => on(1, { finalPlato: 13 })).toThrow("final extract 13 °P is outside");
-    expect(() => on(1, { originalPlato: 36 })).toThrow("original extract 36 °P is outside 1 to 35 °P");
   });
 });
