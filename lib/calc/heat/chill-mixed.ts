@@ -6,7 +6,7 @@ import { heatCapacityAtZero, heatCapacitySlope } from "./wort-heat-capacity";
 export const COOLANT_J_PER_L_K = 0.998 * 4186.8;
 
 /** Heat of melting of ice, J/kg (docs/sources.md#feistel-wagner-2006); a kilogram melts to a litre. */
-const ICE_J_PER_KG = 333_430;
+export const ICE_MELTING_J_PER_KG = 333_430;
 
 const CURVE_PIECES = 12;
 
@@ -37,7 +37,7 @@ export function chillMixed(a: Chill): ChillOutcome {
   const meanAboveAirKS = constantS * (fromC - toC) + (floorC - ambientC) * time;
   const iceJ = capacity * (fromC - toC) - lossCoefficient * meanAboveAirKS;
   const coolantLitres =
-    a.kind === "ice bath" ? iceJ / ICE_J_PER_KG : a.kind === "none" ? 0 : (a.coolantFlow * time) / 60;
+    a.kind === "ice bath" ? iceJ / ICE_MELTING_J_PER_KG : a.kind === "none" ? 0 : (a.coolantFlow * time) / 60;
   return {
     ok: true,
     seconds: seconds(time),

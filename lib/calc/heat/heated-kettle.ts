@@ -4,10 +4,8 @@ import { antoinePressure, antoineTemperature } from "./antoine";
 import { evaporativeLoss } from "./evaporation-flux";
 import { latentHeatOf } from "./latent-heat";
 import { HeatingPath, PathPoint, STEPS } from "./heating-path";
+import { STILL_AIR_SPEED } from "./still-air";
 import { heatCapacityAtZero, heatCapacitySlope } from "./wort-heat-capacity";
-
-/** Air over a kettle in a room: still, but for the draught its own warmth makes. */
-const AIR_SPEED = 0.1;
 
 /** Surplus below this share of the power counts as none: the last kelvin would take for ever. */
 const LEAST_SURPLUS = 1e-9;
@@ -38,7 +36,7 @@ export class HeatedKettle {
     this.massKg = kettle.massKg;
     this.heatAtZero = heatCapacityAtZero(kettle.plato);
     this.heatSlope = heatCapacitySlope(kettle.plato);
-    this.wattsPerKPa = kettle.openAreaM2 * evaporativeLoss(1, AIR_SPEED);
+    this.wattsPerKPa = kettle.openAreaM2 * evaporativeLoss(1, STILL_AIR_SPEED);
     this.airKPa = kettle.relativeHumidity * antoinePressure(kettle.ambientC);
     this.dewPointC = this.airKPa > 0 ? antoineTemperature(this.airKPa) : -Infinity;
   }

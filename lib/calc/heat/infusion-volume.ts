@@ -11,8 +11,8 @@ import {
 import { MALT_HEAT_CAPACITY, MIXING_RANGE } from "./strike-temperature";
 import { WATER_HEAT_CAPACITY } from "./wort-heat-capacity";
 
-/** The infusion must be at least this much hotter (or colder) than the rest it leads to. */
-const LEAST_LEAD_K = 0.1;
+/** An infusion or decoction must be at least this much hotter (or colder) than the rest it leads to. */
+export const LEAST_LEAD_K = 0.1;
 
 /**
  * Finds how much hot water brings a resting mash to its next temperature; cold water works the same way down.

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { boilOffRate, boilingPowerNeeded, elementPower } from "@/lib/calc/heat";
+import { boilOffRate, powerToHoldBoil, elementPower } from "@/lib/calc/heat";
 import { celsius, kilogramsPerHour, volts, watts, wattsPerKelvin } from "@/lib/calc/units";
 import { expectWithin } from "../../support/expect-within";
 
@@ -31,9 +31,9 @@ describe("boilOffRate", () => {
     expectWithin(rate.ok ? rate.kilogramsPerHour : NaN, 3.191, 0.005);
   });
 
-  it("undoes boilingPowerNeeded", () => {
+  it("undoes powerToHoldBoil", () => {
     const kettle = { lossCoefficient: wattsPerKelvin(9), boilingC: celsius(96), ambientC: celsius(18) };
-    const powerW = boilingPowerNeeded({ ...kettle, boilOff: kilogramsPerHour(4) });
+    const powerW = powerToHoldBoil({ ...kettle, boilOff: kilogramsPerHour(4) });
     const rate = boilOffRate({ ...kettle, powerW });
     expectWithin(rate.ok ? rate.kilogramsPerHour : NaN, 4, 1e-9);
   });
@@ -50,18 +50,18 @@ describe("boilOffRate", () => {
   });
 });
 
-describe("boilingPowerNeeded", () => {
+describe("powerToHoldBoil", () => {
   it("is 2.19 kW for 3.5 L of cold water an hour (3.5 × 0.9982 × 2256.5 / 3600)", () => {
-    expectWithin(boilingPowerNeeded({ ...still, boilOff: kilogramsPerHour(3.5 * 0.9982) }) / 1000, 2.19, 0.005);
+    expectWithin(powerToHoldBoil({ ...still, boilOff: kilogramsPerHour(3.5 * 0.9982) }) / 1000, 2.19, 0.005);
   });
 
   it("is the loss alone for a kettle that only simmers", () => {
     const kettle = { ...still, lossCoefficient: wattsPerKelvin(10), boilOff: kilogramsPerHour(0) };
-    expect(boilingPowerNeeded(kettle)).toBe(800);
+    expect(powerToHoldBoil(kettle)).toBe(800);
   });
 
   it("refuses air that no brewer stands in", () => {
-    expect(() => boilingPowerNeeded({ ...still, ambientC: celsius(61), boilOff: kilogramsPerHour(3) })).toThrow(
+    expect(() => powerToHoldBoil({ ...still, ambientC: celsius(61), boilOff: kilogramsPerHour(3) })).toThrow(
       "air temperature 61 °C is outside -30 to 60 °C",
     );
   });

@@ -19,9 +19,9 @@ import { LATENT_HEAT_RANGE, latentHeat } from "./latent-heat";
  * @throws {@link OutOfRangeError} when an argument is outside its range.
  * @source Energy balance (docs/sources.md#energy-balance)
  * @example
- * boilingPowerNeeded({ ...kettle, boilOff: kilogramsPerHour(3.5), lossCoefficient: wattsPerKelvin(0) }); // 2194
+ * powerToHoldBoil({ ...kettle, boilOff: kilogramsPerHour(3.5), lossCoefficient: wattsPerKelvin(0) }); // 2194
  */
-export function boilingPowerNeeded({
+export function powerToHoldBoil({
   boilOff,
   lossCoefficient,
   boilingC,
