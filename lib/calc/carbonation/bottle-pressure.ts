@@ -10,7 +10,14 @@ export type Rating =
 /** Pressure in a closed bottle, or the refusal to fill it. */
 export type BottlePressure =
   | { readonly ok: true; readonly gaugeBar: Bar }
-  | ({ readonly ok: false; readonly reason: "above-rating"; readonly gaugeBar: Bar } & Rating);
+  | {
+      readonly ok: false;
+      readonly reason: "above-rating";
+      readonly gaugeBar: Bar;
+      /** What was held against it; null where the maker states none. */
+      readonly rated: VolumesCo2 | null;
+      readonly ratedBar: Bar | null;
+    };
 
 /** Glass, plastic and kegs of the trade are all rated below 20 bar. */
 export const RATED_RANGE = {
@@ -47,10 +54,5 @@ export function bottlePressure(
   if (ratedBar !== undefined) requireInRange("rated pressure", ratedBar, RATED_RANGE.bar);
   const holds = (rated === undefined || a.volumes <= rated) && (ratedBar === undefined || gaugeBar <= ratedBar);
   if (holds) return { ok: true, gaugeBar };
-  return { ok: false, reason: "above-rating", gaugeBar, ...ratingOf(a) };
-}
-
-function ratingOf({ rated, ratedBar }: Rating): Rating {
-  if (ratedBar === undefined) return { rated };
-  return rated === undefined ? { ratedBar } : { rated, ratedBar };
+  return { ok: false, reason: "above-rating", gaugeBar, rated: rated ?? null, ratedBar: ratedBar ?? null };
 }

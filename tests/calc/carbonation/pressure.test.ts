@@ -127,6 +127,7 @@ describe("bottlePressure", () => {
       reason: "above-rating",
       gaugeBar: pressure(3.01, 25, 4).gaugeBar,
       rated: 3,
+      ratedBar: null,
     });
   });
 
@@ -140,6 +141,7 @@ describe("bottlePressure", () => {
       ok: false,
       reason: "above-rating",
       gaugeBar: pressure(2.5, 30, 3).gaugeBar,
+      rated: null,
       ratedBar: 3.01,
     });
     expect(inKeg(2.5, 10, 3.01).ok).toBe(true);
