@@ -64,7 +64,7 @@ const ROUNDING = 1e-12;
  * @throws {@link OutOfRangeError} when the table is too large, a row has another length or a score is out of range.
  * @source Least squares of the two-way layout, Scheffé 1959 (docs/sources.md#scheffe-1959)
  * @example
- * adjustForJudge({ scores: [[30, 34, null], [null, 38, 31], [29, null, 28]], seed: 1 }); // entry 2 leads with 35.0
+ * adjustForJudge({ scores: [[30, 34, null], [null, 38, 31], [29, null, 28]], seed: 1 }); // entry 2 leads with 35.3
  */
 export function adjustForJudge(a: { readonly scores: GappedScores; readonly seed: number }): AdjustedForJudge {
   const table = scoredTable(a.scores);

@@ -22,13 +22,16 @@ function tail(n: number, atLeast: number, p: number): number {
 }
 
 describe("triangleMinimumCorrect", () => {
-  it.each(TRIANGLE_ROWS)("matches the row of %i assessors (FAO V7180E, appendix A)", (n, ...printed) => {
-    [0.1, 0.05, 0.01, 0.001].forEach((alpha, column) => {
-      const correct = printed[column];
-      if (typeof correct === "number") expect(triangleMinimumCorrect({ n, alpha })).toBe(correct);
-      else expect(() => triangleMinimumCorrect({ n, alpha })).toThrow(`number of assessors ${n} is outside`);
-    });
-  });
+  it.each(TRIANGLE_ROWS.map(([n, ...printed]) => ({ n, printed })))(
+    "matches the row of $n assessors (FAO V7180E, appendix A)",
+    ({ n, printed }) => {
+      [0.1, 0.05, 0.01, 0.001].forEach((alpha, column) => {
+        const correct = printed[column];
+        if (typeof correct === "number") expect(triangleMinimumCorrect({ n, alpha })).toBe(correct);
+        else expect(() => triangleMinimumCorrect({ n, alpha })).toThrow(`number of assessors ${n} is outside`);
+      });
+    },
+  );
 
   it("is the fewest whose chance is below alpha, by adding up the terms", () => {
     for (const n of [7, 50, 200]) {
@@ -57,13 +60,16 @@ describe("triangleMinimumCorrect", () => {
 });
 
 describe("duoTrioMinimumCorrect", () => {
-  it.each(DUO_TRIO_ROWS)("matches the row of %i assessors (ISO 10399, table A.1)", (n, ...printed) => {
-    [0.2, 0.1, 0.05, 0.01, 0.001].forEach((alpha, column) => {
-      const correct = printed[column];
-      if (typeof correct === "number") expect(duoTrioMinimumCorrect({ n, alpha })).toBe(correct);
-      else expect(() => duoTrioMinimumCorrect({ n, alpha })).toThrow(`number of assessors ${n} is outside`);
-    });
-  });
+  it.each(DUO_TRIO_ROWS.map(([n, ...printed]) => ({ n, printed })))(
+    "matches the row of $n assessors (ISO 10399, table A.1)",
+    ({ n, printed }) => {
+      [0.2, 0.1, 0.05, 0.01, 0.001].forEach((alpha, column) => {
+        const correct = printed[column];
+        if (typeof correct === "number") expect(duoTrioMinimumCorrect({ n, alpha })).toBe(correct);
+        else expect(() => duoTrioMinimumCorrect({ n, alpha })).toThrow(`number of assessors ${n} is outside`);
+      });
+    },
+  );
 
   it("counts a chance that is alpha itself as enough", () => {
     // 1/2 to the fifth is 0.03125, to the fourth 0.0625; five of five is as likely as alpha.

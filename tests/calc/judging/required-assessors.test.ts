@@ -10,7 +10,7 @@ const numberOf = (outcome: RequiredAssessors): number => (outcome.ok ? outcome.a
 describe("requiredAssessors", () => {
   it.each(TRIANGLE_ASSESSORS)(
     "matches the row of a share of %d (ISO 4120:2004, table A.3, from memory)",
-    (share, ...row) => {
+    ({ share, row }) => {
       BETAS.forEach((beta, column) => {
         expect(numberOf(requiredAssessors({ ...plan, proportionOfDiscriminators: share, beta }))).toBe(row[column]);
       });
