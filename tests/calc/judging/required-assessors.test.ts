@@ -8,8 +8,8 @@ const plan = { proportionOfDiscriminators: 0.5, alpha: 0.05, beta: 0.05, test: "
 const numberOf = (outcome: RequiredAssessors): number => (outcome.ok ? outcome.assessors : Number.NaN);
 
 describe("requiredAssessors", () => {
-  it.each(TRIANGLE_ASSESSORS)(
-    "matches the row of a share of %d (ISO 4120:2004, table A.3, from memory)",
+  it.each(TRIANGLE_ASSESSORS.map(([share, ...row]) => ({ share, row })))(
+    "matches the row of a share of $share (ISO 4120:2004, table A.3, from memory)",
     ({ share, row }) => {
       BETAS.forEach((beta, column) => {
         expect(numberOf(requiredAssessors({ ...plan, proportionOfDiscriminators: share, beta }))).toBe(row[column]);
