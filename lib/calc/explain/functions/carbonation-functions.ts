@@ -29,7 +29,7 @@ export const CARBONATION_FUNCTIONS: readonly FunctionRecord[] = [
     validRange:
       "−2 to 45 °C and from a vacuum to 20 bar at sea level, up to 10 volumes; the table ends near 20 °C and 2 bar.",
     call: co2Volumes,
-    example: [{ celsius: 45, gaugeBar: 4 }],
+    example: [{ celsius: 4, gaugeBar: 0.81 }],
   },
   {
     id: "carbonation/gaugePressure",
@@ -70,7 +70,7 @@ export const CARBONATION_FUNCTIONS: readonly FunctionRecord[] = [
     sources: ["delange-2011", "iso-2533-1975"],
     validRange: "−2 to 45 °C, −0.4 to 19.9 bar, −450 to 6000 m, up to 10 volumes.",
     call: co2VolumesAtAltitude,
-    example: [{ celsius: 45, gaugeBar: 4, altitudeM: 1500 }],
+    example: [{ celsius: 4, gaugeBar: 0.98, altitudeM: 1500 }],
   },
   {
     id: "carbonation/closedPressure",
