@@ -20,6 +20,9 @@ const CLOSE = 1e-10;
 const SETTLED = 1e-9;
 const MOST_PASSES = 40;
 
+/** A passing guess beyond this is on its way to no answer. */
+const MOST_GRAIN_KG = 1000;
+
 /** Densities of wort are known up to here. */
 const STRONGEST_PLATO = 35;
 
@@ -147,6 +150,7 @@ function gristFor({ task, split, recipe, target, evaporatedKg, warm }: GristTask
   const { equipment } = task;
   const mashYield = eta * equipment.lauter.conversion.value;
   const kgs = split.masses(target.postBoilExtractKg, mashYield, colourWanted(task, target));
+  if (kgs.some((kg) => kg > MOST_GRAIN_KG)) return null;
   const fermentables = recipe.fermentables.map((row, i) => ({ ...row, kg: kilograms(kgs[i] ?? 0) }));
   const tried = { ...recipe, fermentables };
   const sums = gristSums(tried, equipment);

@@ -28,7 +28,7 @@ const LEAST_WORT_KG = 0.001;
 const STRONGEST_FIRST_WORT_PLATO = 60;
 /** As far as the relation of Morey goes; beyond any beer. */
 const DARKEST_COLOUR_UNITS = 1000;
-const MOST_EVAPORATION_PASSES = 8;
+const MOST_EVAPORATION_PASSES = 30;
 
 /**
  * Computes the whole ledger of one recipe on one kettle: every mass, volume, strength, time and energy from the water

@@ -19,9 +19,11 @@ export interface MashedMalt {
  * @source docs/sources.md#brandam-2003, through `fermentability`
  */
 export function mashedMalt(phases: readonly Phase[]): MashedMalt | null {
-  // A heater that takes days to the next rest: the enzymes are done long before.
-  const longest = MASH_CURVE_RANGE.minute.max;
-  const curve = mashCurveOf({ phases }).map(([minute, celsius]) => [Math.min(minute, longest), celsius] as const);
+  // A heater that takes days to the next rest, or never leaves the frost: the enzymes are done or asleep.
+  const { minute: times, celsius: warmths } = MASH_CURVE_RANGE;
+  const curve = mashCurveOf({ phases }).map(
+    ([minute, celsius]) => [Math.min(minute, times.max), Math.max(celsius, warmths.min)] as const,
+  );
   if (curve.length === 0) return null;
   const shift = attenuationShift({ curve });
   const { converted } = shift;
