@@ -67,7 +67,7 @@ const USUAL_SALTS: readonly Salt[] = SALTS.filter((salt) => salt !== "chalk");
  *
  * Least squares of the charges, mEq/L, so that an ion counts by its reactions and not by its weight; no salt is ever
  * negative or above its limit. Demineralised water comes in only where salts alone do not do, and then the least that
- * brings every ion under the target; more only if the target still is not met and it helps.
+ * brings every ion under the target; more only where that meets it.
  *
  * @returns Grams, the water they make and how far it is from the target ion by ion; not ok when an ion is off by over 1 mg/L.
  * @validRange 0.001 to 100 000 L, 0 to 10 000 mg/L of each ion.
@@ -80,12 +80,13 @@ export function saltsFor(wish: WaterWish): SaltsFor {
   requireInRange("water", wish.litres, TREATED_WATER_RANGE);
   const mostDemineralised = requireInRange("demineralised water", wish.mostDemineralised, fraction.range);
   const salts = wish.allowed ?? USUAL_SALTS;
-  const { demineralised } = dilutionFor(wish);
   const plain = mixWith(wish, salts, 0, 0);
   if (plain.ok || mostDemineralised === 0) return plain;
-  const least = Math.min(demineralised, mostDemineralised);
+  const least = Math.min(dilutionFor(wish).demineralised, mostDemineralised);
   const thinned = mixWith(wish, salts, least, 0);
-  return thinned.ok ? thinned : mixWith(wish, salts, 0, mostDemineralised);
+  if (thinned.ok) return thinned;
+  const free = mixWith(wish, salts, 0, mostDemineralised);
+  return free.ok ? free : thinned;
 }
 
 // The best salts for a water that is `thinned` already and of which up to `thinnedMost` more may give way.
