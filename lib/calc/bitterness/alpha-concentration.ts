@@ -2,7 +2,7 @@ import { requireInRange } from "../errors";
 import { fraction, grams as gramsOf, ibu, type Fraction, type Grams, type Ibu, type Litres } from "../units";
 
 /** Least volume that a bitterness is worked out for. */
-const HOPPED_WORT_RANGE = { unit: "L", min: 0.001, max: 100000 } as const;
+export const HOPPED_WORT_RANGE = { unit: "L", min: 0.001, max: 100000 } as const;
 
 /**
  * Iso-alpha acids in the wort: the share of the alpha acids that dissolves and stays, over the volume.

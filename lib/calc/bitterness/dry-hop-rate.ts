@@ -2,7 +2,7 @@ import { requireInRange } from "../errors";
 import { grams as gramsOf, gramsPerLitre, type Grams, type GramsPerLitre, type Litres } from "../units";
 
 /** Least beer that a rate is worked out for. */
-const DRY_HOPPED_RANGE = { unit: "L", min: 0.1, max: 100_000 } as const;
+export const DRY_HOPPED_RANGE = { unit: "L", min: 0.1, max: 100_000 } as const;
 
 /**
  * Gives the dry hops for each litre of beer, by which dry hopping carries over from kettle to kettle.

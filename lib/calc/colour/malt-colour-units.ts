@@ -24,7 +24,7 @@ export interface ColouringMalt {
 const POUNDS_PER_GALLON = 3.785411784 / 0.45359237;
 
 /** Too little wort to brew; the quotient grows without bound. */
-const VOLUME_RANGE = { ...litresOf.range, min: 0.1 } as const;
+export const VOLUME_RANGE = { ...litresOf.range, min: 0.1 } as const;
 
 /**
  * Adds up the colour of a grist in the US unit of the colour formulas.

@@ -22,6 +22,7 @@ export const SOURCE_TITLES = {
   "delange-2011": "deLange 2011: fit to the carbon dioxide table of ASBC Beer-13",
   "delange-2015": "deLange 2015: mash pH from a balance of protons",
   "delange-2016": "deLange 2016: spectrum of the average beer",
+  "dormand-prince-1980": "Dormand and Prince 1980: Runge–Kutta pair of order 5(4)",
   "ebc-analytica": "EBC Analytica 9.6: colour of beer",
   "energy-balance": "Conservation of energy",
   "fix-fix-1997": "Fix and Fix 1997: yeast to pitch",

@@ -14,7 +14,7 @@ export interface FermentablePart {
 export const ATTENUATION_RANGE = { unit: "", min: 0, max: MOST_ATTENUATION } as const;
 
 /** Shares come out of divisions; they add up to one only nearly. */
-const WHOLE = { unit: "", min: 1 - 1e-6, max: 1 + 1e-6 } as const;
+export const WHOLE = { unit: "", min: 1 - 1e-6, max: 1 + 1e-6 } as const;
 
 /**
  * Gives the apparent attenuation of a wort from its parts: the mean, weighted by extract.

@@ -10,7 +10,7 @@ import {
 } from "../units";
 
 /** The strongest wort that the rates of practice are about. */
-const PITCHED_RANGE = { unit: "°P", min: 0, max: 35 } as const;
+export const PITCHED_RANGE = { unit: "°P", min: 0, max: 35 } as const;
 
 /**
  * Counts the viable cells that a wort needs.

@@ -2,7 +2,7 @@ import { requireInRange } from "../errors";
 import { degreesPlato, type DegreesPlato } from "../units";
 import { apparentAttenuationOf, type FermentablePart } from "./apparent-attenuation-of";
 
-const ORIGINAL_RANGE = { unit: "°P", min: 0, max: 35 } as const;
+export const ORIGINAL_RANGE = { unit: "°P", min: 0, max: 35 } as const;
 
 /**
  * Predicts the apparent extract of the finished beer from what its wort consists of.

@@ -1,10 +1,7 @@
 import * as units from "../../units";
-import type { QuantityMaker } from "../../units";
 import type { SourceAnchor } from "../source-titles";
+import { acceptedSpan, type Convert, type Maker } from "./accepted-span";
 import type { FunctionRecord } from "./function-record";
-
-type Maker = QuantityMaker<string>;
-type Convert = (value: never) => number;
 
 /** A conversion and its inverse: names, units, what it multiplies by, and an example either way. */
 interface Pair {
@@ -200,7 +197,7 @@ const toRecord = (
   id: `units/${name}`,
   words: `Converts the ${what} from ${from.range.unit} to ${to.range.unit}. ${words}`,
   equation,
-  inputs: [{ at: "0", label: capital(what), ...from.range }],
+  inputs: [{ at: "0", label: capital(what), ...acceptedSpan(call, example, from, to) }],
   gives: `${what}, ${to.range.unit}`,
   sources,
   validRange: `${span(from)}, as far as the result lies in ${span(to)}.`,
