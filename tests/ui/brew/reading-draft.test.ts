@@ -53,6 +53,15 @@ describe("readDraft", () => {
     expect(value(ORIGINAL, { amount: "12", sample: "20" })).toBeCloseTo(12, 2);
   });
 
+  it("reads beer lighter than water: 0.996 SG is −1.04 °P (ASBC cubic, by hand), and says where that ends", () => {
+    const final: MeasuringPoint = { ...ORIGINAL, quantity: "fermenter.finalExtract", range: { min: -5, max: 35 } };
+    expect(value(final, { amount: "0.996", sample: "68" }, US)).toBeCloseTo(-1.04, 1);
+    expect(read(final, { amount: "0.97", sample: "68" }, US)).toMatchObject({
+      ok: false,
+      errors: { amount: expect.stringContaining("0.981") as unknown },
+    });
+  });
+
   it("corrects a hydrometer in a warm sample upwards, by what water expands", () => {
     // Water is 0.99821 kg/L at 20 °C and 0.99565 at 30 °C (Kell 1975): 1.050 there is near 1.0525 at 20 °C; glass takes 0.0003.
     const corrected = value(ORIGINAL, { amount: "1.050 SG", sample: "30" });
