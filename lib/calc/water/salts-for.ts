@@ -80,9 +80,10 @@ export function saltsFor(wish: WaterWish): SaltsFor {
   requireInRange("water", wish.litres, TREATED_WATER_RANGE);
   const mostDemineralised = requireInRange("demineralised water", wish.mostDemineralised, fraction.range);
   const salts = wish.allowed ?? USUAL_SALTS;
+  const { demineralised } = dilutionFor(wish);
   const plain = mixWith(wish, salts, 0, 0);
   if (plain.ok || mostDemineralised === 0) return plain;
-  const least = Math.min(dilutionFor(wish).demineralised, mostDemineralised);
+  const least = Math.min(demineralised, mostDemineralised);
   const thinned = mixWith(wish, salts, least, 0);
   if (thinned.ok) return thinned;
   const free = mixWith(wish, salts, 0, mostDemineralised);
