@@ -1,5 +1,5 @@
-import { fraction, grams, kilograms, litres, ph } from "@/lib/calc/units";
-import { bufferingCapacity, type HardnessReaction, type Ion, type Liquor, type MashedMalt } from "@/lib/calc/water";
+import { fraction, grams, kilograms, litres, milliequivalentsPerKilogramPh, ph } from "@/lib/calc/units";
+import type { HardnessReaction, Ion, Liquor, MashedMalt } from "@/lib/calc/water";
 import { waterOf } from "./water-of";
 
 /** Nothing set free by calcium and magnesium. */
@@ -10,7 +10,7 @@ export function maltOf(kg: number, distilledWaterPh: number, buffering: number, 
   return {
     kg: kilograms(kg),
     distilledWaterPh: ph(distilledWaterPh),
-    buffering: bufferingCapacity(buffering),
+    buffering: milliequivalentsPerKilogramPh(buffering),
     lacticFraction: fraction(lacticFraction),
   };
 }

@@ -82,6 +82,14 @@ export const milligramsPerLitre = defineQuantity("concentration", { unit: "mg/L"
 export type GramsPerLitre = Quantity<"g/L">;
 export const gramsPerLitre = defineQuantity("concentration", { unit: "g/L", min: 0, max: 1000 });
 
+/** Hardness or alkalinity, each degree 10 mg/L of quicklime. */
+export type GermanDegrees = Quantity<"°dH">;
+export const germanDegrees = defineQuantity("hardness", { unit: "°dH", min: 0, max: 600 });
+
+/** Base that moves a kilogram of mashed malt by one unit of pH. */
+export type MilliequivalentsPerKilogramPh = Quantity<"mEq/(kg·pH)">;
+export const milliequivalentsPerKilogramPh = defineQuantity("buffering", { unit: "mEq/(kg·pH)", min: 0, max: 200 });
+
 /** Room temperature, 20 to 25 °C, unless a name says otherwise. */
 export type Ph = Quantity<"pH">;
 export const ph = defineQuantity("pH", { unit: "pH", min: 0, max: 14 });

@@ -1,6 +1,7 @@
 import { OutOfRangeError, requireInRange } from "../errors";
 import { litres as litresOf, type Litres } from "../units";
 import { mapIons, type Ions } from "./ions";
+import { requireIons } from "./require-ions";
 
 /** One of the waters that are mixed. */
 export interface WaterPart {
@@ -21,7 +22,10 @@ export interface WaterPart {
  */
 export function blendWaters(parts: readonly WaterPart[]): Ions {
   let total = 0;
-  for (const part of parts) total += requireInRange("water", part.litres, litresOf.range);
+  for (const part of parts) {
+    total += requireInRange("water", part.litres, litresOf.range);
+    requireIons(part.ions);
+  }
   if (!(total > 0)) throw new OutOfRangeError("blended water", total, { ...litresOf.range, min: 0.001 });
   return mapIons((ion) => parts.reduce((sum, part) => sum + part.litres * part.ions[ion], 0) / total);
 }

@@ -1,6 +1,6 @@
 import { requireInRange } from "../errors";
-import { milligramsPerLitre, type MilligramsPerLitre } from "../units";
-import { CALCIUM_CARBONATE_PER_DEGREE, type GermanDegrees } from "./german-degrees";
+import { milligramsPerLitre, type GermanDegrees, type MilligramsPerLitre } from "../units";
+import { CALCIUM_CARBONATE_PER_DEGREE } from "./calcium-carbonate-per-degree";
 
 export const GERMAN_DEGREES_RANGE = { unit: "°dH", min: 0, max: 560 } as const;
 

@@ -1,6 +1,6 @@
 import { requireInRange } from "../errors";
-import { milligramsPerLitre, type MilligramsPerLitre } from "../units";
-import { CALCIUM_CARBONATE_PER_DEGREE, germanDegrees, type GermanDegrees } from "./german-degrees";
+import { germanDegrees, milligramsPerLitre, type GermanDegrees, type MilligramsPerLitre } from "../units";
+import { CALCIUM_CARBONATE_PER_DEGREE } from "./calcium-carbonate-per-degree";
 
 /**
  * Expresses hardness or alkalinity in German degrees.

@@ -15,7 +15,6 @@ export { carbonateFractions, type CarbonateFractions } from "./carbonate-fractio
 export { chargeBalance, type ChargeBalance } from "./charge-balance";
 export { checkAnalysis, type AnalysisCheck } from "./check-analysis";
 export { dilutionFor, type Dilution } from "./dilution-for";
-export { germanDegrees, type GermanDegrees } from "./german-degrees";
 export { germanDegreesFromCalciumCarbonate } from "./german-degrees-from-calcium-carbonate";
 export { HARD_WATER_RANGE, hardness } from "./hardness";
 export { ionsFromAcids, type AcidAddition } from "./ions-from-acids";
@@ -25,12 +24,7 @@ export { MALT_KINDS, maltAcidity, type MaltAcidity, type MaltKind } from "./malt
 export { maltKindFromColour, type MaltKindGuess } from "./malt-kind-from-colour";
 export { mashPhAtTemperature } from "./mash-ph-at-temperature";
 export { MASH_PH_SPAN, mashPh, type Mash, type MashPh, type ProtonTerms } from "./mash-ph";
-export {
-  bufferingCapacity,
-  type MashedMalt,
-  type MilliequivalentsPerKilogramPh,
-  type TitrationCurve,
-} from "./mashed-malt";
+export type { MashedMalt, TitrationCurve } from "./mashed-malt";
 export { WATER_PH_SPAN, phOfWater, type PhOfWater } from "./ph-of-water";
 export { KOLBACH_REACTION, type HardnessReaction } from "./proton-balance";
 export { residualAlkalinity, type ResidualAlkalinity } from "./residual-alkalinity";

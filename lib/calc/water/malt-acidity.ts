@@ -1,7 +1,15 @@
 import { requireInRange } from "../errors";
 import { interpolateLinear } from "../numerics";
-import { ebc, fraction, ph, type Ebc, type Fraction, type Ph } from "../units";
-import { bufferingCapacity, type MilliequivalentsPerKilogramPh } from "./mashed-malt";
+import {
+  ebc,
+  fraction,
+  milliequivalentsPerKilogramPh,
+  ph,
+  type Ebc,
+  type Fraction,
+  type MilliequivalentsPerKilogramPh,
+  type Ph,
+} from "../units";
 
 export const MALT_KINDS = [
   "base",
@@ -136,7 +144,7 @@ export function maltAcidity({ kind, colour }: { readonly kind: MaltKind; readonl
   const acidity = ACIDITY[kind];
   return {
     distilledWaterPh: ph(between(acidity.ph, colour)),
-    buffering: bufferingCapacity(between(acidity.buffering, colour)),
+    buffering: milliequivalentsPerKilogramPh(between(acidity.buffering, colour)),
     lacticFraction: fraction(acidity.lacticFraction),
     phDeviation: acidity.phDeviation,
     bufferingDeviation: kind === "sugar" ? 0 : BUFFERING_DEVIATION,

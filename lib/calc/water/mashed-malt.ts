@@ -1,19 +1,14 @@
 import { OutOfRangeError, requireInRange } from "../errors";
 import {
-  defineQuantity,
   fraction,
   kilograms,
+  milliequivalentsPerKilogramPh,
   ph,
   type Fraction,
   type Kilograms,
+  type MilliequivalentsPerKilogramPh,
   type Ph,
-  type Quantity,
 } from "../units";
-
-export type MilliequivalentsPerKilogramPh = Quantity<"mEq/(kg·pH)">;
-
-/** Base that moves a kilogram of mashed malt by one unit of pH. */
-export const bufferingCapacity = defineQuantity("buffering", { unit: "mEq/(kg·pH)", min: 0, max: 200 });
 
 /** Curvature of a malt's titration, where the maltster gives one. */
 export interface TitrationCurve {
@@ -58,12 +53,12 @@ export interface Buffer {
  * @returns The curve of one kilogram, and the mass.
  * @throws {@link OutOfRangeError} when a figure is outside its range, or the curve falls anywhere in its span.
  * @example
- * bufferOf({ kg, distilledWaterPh: ph(5.75), buffering: bufferingCapacity(38), lacticFraction: fraction(0) }).linear; // 38
+ * bufferOf({ kg, distilledWaterPh: ph(5.75), buffering: buffering(38), lacticFraction: fraction(0) }).linear; // 38
  */
 export function bufferOf({ kg, distilledWaterPh, buffering, lacticFraction, titration }: MashedMalt): Buffer {
   requireInRange("malt", kg, kilograms.range);
   requireInRange("distilled-water pH", distilledWaterPh, DISTILLED_WATER_PH_RANGE);
-  requireInRange("buffering", buffering, bufferingCapacity.range);
+  requireInRange("buffering", buffering, milliequivalentsPerKilogramPh.range);
   requireInRange("lactic acid in the malt", lacticFraction, fraction.range);
   const straight = { kg, distilledWaterPh, linear: buffering, quadratic: 0, cubic: 0, low: 0, high: 0 };
   if (titration === undefined) return straight;

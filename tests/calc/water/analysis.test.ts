@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { milligramsPerLitre as mgL } from "@/lib/calc/units";
-import { calciumCarbonateFromGermanDegrees, checkAnalysis, germanDegrees } from "@/lib/calc/water";
+import { germanDegrees, milligramsPerLitre as mgL } from "@/lib/calc/units";
+import { calciumCarbonateFromGermanDegrees, checkAnalysis } from "@/lib/calc/water";
 import { germanDegreesFromCalciumCarbonate, sulfateToChloride } from "@/lib/calc/water";
 import { expectPrinted } from "../../support/expect-printed";
 import { expectWithin } from "../../support/expect-within";

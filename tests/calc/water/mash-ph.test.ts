@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { fraction, kilograms, millilitres, ph } from "@/lib/calc/units";
-import { ACID_SOLUTIONS, KOLBACH_REACTION, bufferingCapacity, mashPh } from "@/lib/calc/water";
+import { fraction, kilograms, milliequivalentsPerKilogramPh, millilitres, ph } from "@/lib/calc/units";
+import { ACID_SOLUTIONS, KOLBACH_REACTION, mashPh } from "@/lib/calc/water";
 import type { AcidAddition, Mash, MashPh, MashedMalt } from "@/lib/calc/water";
 import { expectPrinted } from "../../support/expect-printed";
 import { expectWithin } from "../../support/expect-within";
@@ -154,7 +154,11 @@ describe("mashPh refuses", () => {
     mashPh({ water: DROP, grist: [PALE], hardnessReaction: NO_REACTION, acids: [], ...changed });
   const titration = (quadratic: number, cubic: number, fromPh = 4.75, toPh = 6.75): Partial<Mash> => ({
     grist: [
-      { ...PALE, buffering: bufferingCapacity(1), titration: { quadratic, cubic, fromPh: ph(fromPh), toPh: ph(toPh) } },
+      {
+        ...PALE,
+        buffering: milliequivalentsPerKilogramPh(1),
+        titration: { quadratic, cubic, fromPh: ph(fromPh), toPh: ph(toPh) },
+      },
     ],
   });
 
