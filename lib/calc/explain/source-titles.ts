@@ -25,6 +25,7 @@ export const SOURCE_TITLES = {
   "dormand-prince-1980": "Dormand and Prince 1980: Runge–Kutta pair of order 5(4)",
   "ebc-analytica": "EBC Analytica 9.6: colour of beer",
   "energy-balance": "Conservation of energy",
+  "feistel-wagner-2006": "Feistel and Wagner 2006: heat of melting of ice",
   "fix-fix-1997": "Fix and Fix 1997: yeast to pitch",
   "garetz-1994": "Garetz 1994: loss of alpha acids in storage",
   "hamilton-lewis-1974": "Hamilton and Lewis 1974: wort extract and attenuation",

@@ -83,7 +83,9 @@ export function heatUp(a: HeatUp): HeatUpOutcome {
   if (a.toC <= a.fromC) return NOTHING;
   const kettle = new HeatedKettle(a);
   if (!kettle.heatsTo(a.toC) || !kettle.run(a.fromC, a.toC)) {
-    return { ok: false, reason: "losses-exceed-power", ceilingC: celsius(kettle.ceiling(a.fromC, a.toC)) };
+    // Where it boils dry or takes for ever first, the losses meet the power only past the target.
+    const ceilingC = celsius(Math.min(a.toC, kettle.ceiling(a.fromC, a.toC)));
+    return { ok: false, reason: "losses-exceed-power", ceilingC };
   }
   return {
     ok: true,

@@ -20,6 +20,6 @@ export { RESTING_HEAT_CAPACITY_RANGE, restTemperature } from "./rest-temperature
 export { SATURATION_RANGE, saturationPressure } from "./saturation-pressure";
 export { slakingRise } from "./slaking-rise";
 export { stepHeat, type StepHeat } from "./step-heat";
-export { MALT_HEAT_CAPACITY, MIXING_RANGE, strikeTemperature } from "./strike-temperature";
+export { MALT_HEAT_CAPACITY, MIXING_RANGE, STRIKE_RANGE, strikeTemperature } from "./strike-temperature";
 export { INSULATION_RANGE, vesselLoss } from "./vessel-loss";
 export { WATER_HEAT_CAPACITY, WORT_HEAT_RANGE, wortHeatCapacity } from "./wort-heat-capacity";

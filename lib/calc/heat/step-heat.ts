@@ -36,6 +36,7 @@ export function stepHeat({ grainKg, waterKg, grainHeatCapacity = MALT_HEAT_CAPAC
   requireInRange("grain", grainKg, kilograms.range);
   requireInRange("mash water", waterKg, kilograms.range);
   requireInRange("grain specific heat", grainHeatCapacity, joulesPerKilogramKelvin.range);
+  requireInRange("vessel heat capacity", a.vesselHeatCapacity, joulesPerKelvin.range);
   const vesselHeatCapacity = joulesPerKelvin(a.vesselHeatCapacity + grainKg * grainHeatCapacity);
   return heatUp({ ...a, vesselHeatCapacity, massKg: waterKg, plato: degreesPlato(0) });
 }

@@ -21,7 +21,8 @@ export const MIXING_RANGE = {
 export const MALT_HEAT_CAPACITY = joulesPerKilogramKelvin(0.41 * WATER_HEAT_CAPACITY);
 
 /** The answer may lie past the boiling point: then no water is hot enough. */
-const strike = defineQuantity("strike temperature", { unit: "°C", min: -500, max: 5000 });
+export const STRIKE_RANGE = { unit: "°C", min: -500, max: 5000 } as const;
+const strike = defineQuantity("strike temperature", STRIKE_RANGE);
 
 /**
  * Finds how hot the water must be, so that grain stirred into it comes to rest at the mash temperature.
