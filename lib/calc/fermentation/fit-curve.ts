@@ -110,28 +110,38 @@ const isSmall = (move: readonly number[], information: readonly (readonly number
 /** For each rate and middle the best final extract is a weighted mean, for the curve is straight in it. */
 function bestOfGrid(data: CurveData): CurveParameters {
   const last = Math.max(...data.points.map(({ day }) => day));
+  const shares = new Float64Array(data.points.length);
   let best: CurveParameters = [0, 0, 1];
   let least = Infinity;
-  for (let i = 0; i < 12; i += 1) {
-    const rate = 0.1 * 1.6 ** i;
-    for (let k = -2; k <= 12; k += 1) {
+  for (let i = 0; i < 10; i += 1) {
+    const rate = 0.1 * 1.8 ** i;
+    for (let k = -2; k <= 12; k += 2) {
       const middle = (last * k) / 10;
-      const final = bestFinal(data, rate, middle);
-      const { chiSquared } = evaluate(data, [final, Math.log(rate), middle]);
+      data.points.forEach(({ day }, row) => (shares[row] = shareToCome(day, rate, middle)));
+      const final = bestFinal(data, shares);
+      const chiSquared = misfit(data, shares, final);
       if (chiSquared < least) [least, best] = [chiSquared, [final, Math.log(rate), middle]];
     }
   }
   return best;
 }
 
-function bestFinal({ originalPlato, points, expectedFinal }: CurveData, rate: number, middle: number): number {
+function bestFinal({ originalPlato, points, expectedFinal }: CurveData, shares: Float64Array): number {
   let weights = expectedFinal === null ? 1e-9 : expectedFinal.sd ** -2;
   let sum = weights * (expectedFinal?.plato ?? originalPlato / 4);
-  for (const { day, plato, sd } of points) {
-    const share = shareToCome(day, rate, middle);
+  points.forEach(({ plato, sd }, row) => {
+    const share = shares[row] ?? 0;
     const weight = (1 - share) / sd ** 2;
     weights += weight * (1 - share);
     sum += weight * (plato - originalPlato * share);
-  }
+  });
   return sum / weights;
+}
+
+function misfit({ originalPlato, points, expectedFinal }: CurveData, shares: Float64Array, final: number): number {
+  let sum = expectedFinal === null ? 0 : ((expectedFinal.plato - final) / expectedFinal.sd) ** 2;
+  points.forEach(({ plato, sd }, row) => {
+    sum += ((plato - final - (originalPlato - final) * (shares[row] ?? 0)) / sd) ** 2;
+  });
+  return sum;
 }

@@ -60,6 +60,18 @@ describe("standIbu", () => {
 
   it("refuses a curve that is none and hops without wort", () => {
     expect(() => stand([[0, 111]])).toThrow("temperature of the curve 111 °C is outside 0 to 110 °C");
+    expect(() =>
+      stand([
+        [0, 20],
+        [1_000_001, 20],
+      ]),
+    ).toThrow("minute of the curve 1000001 min is outside 0 to 1000000 min");
+    expect(
+      stand([
+        [0, 20],
+        [1_000_000, 20],
+      ]),
+    ).toBeGreaterThan(0);
     expect(() => standIbu({ ...hops, litres: 0 as never, curve: [] })).toThrow("wort 0 L is outside 0.001 to 100000 L");
     expect(() =>
       stand([

@@ -86,6 +86,14 @@ describe("colourDifference", () => {
     expectWithin(colourDifference({ one: other, other: one }), difference, 0.00005001);
   });
 
+  it("takes the hue of the other colour where one is grey", () => {
+    // With one chroma 0 the term of hue falls away: ΔL = 0, ΔC = 20 over 1 + 0.045 × 10 is 13.793, but for the stretch of a*,
+    // which is none for b alone. No rotation: the mean hue is 90°, and the blue term e^−((90 − 275)/25)² is nothing.
+    const grey = { lightness: 50, a: 0, b: 0 };
+    const yellow = { lightness: 50, a: 0, b: 20 };
+    expectWithin(colourDifference({ one: grey, other: yellow }), 20 / 1.45, 1e-9);
+  });
+
   it("is nothing between a colour and itself", () => {
     const pale = lab(3, 1, "C/10°");
     expect(colourDifference({ one: pale, other: pale })).toBe(0);

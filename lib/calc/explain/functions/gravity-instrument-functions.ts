@@ -65,7 +65,7 @@ export const GRAVITY_INSTRUMENT_FUNCTIONS: readonly FunctionRecord[] = [
   {
     id: "gravity/finalGravityFromBrix",
     words:
-      "An estimate of the gravity of beer from two refractometer readings, of wort and of beer, by a cubic fitted to measured beers. It is within 0.002 as a rule, good for asking whether the beer is nearly done. Before bottling use a hydrometer: 0.002 of gravity can be half a volume of gas too much.",
+      "An estimate of the gravity of beer from two refractometer readings, of wort and of beer, by a cubic fitted to measured beers. It is within 0.002 as a rule, good for asking whether the beer is nearly done. Before bottling use a hydrometer: 0.002 of gravity that still ferment are a whole volume of gas too much.",
     equation:
       "SG = 1 − 0.0044993 i + 0.011774 f + 0.00027581 i² − 0.0012717 f² − 0.00000728 i³ + 0.000063293 f³, i and f readings over the correction",
     inputs: [
