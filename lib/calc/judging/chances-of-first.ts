@@ -1,4 +1,4 @@
-import { fUpperTail } from "../statistics";
+import { fUpperTail } from "./f-upper-tail";
 import { solveUpper } from "./cholesky";
 import { entryCovariance, type JudgeModel } from "./judge-model";
 import type { ScoredTable } from "./scored-table";

@@ -1,5 +1,5 @@
 import { requireInRange } from "../errors";
-import { fUpperTail } from "../statistics";
+import { fUpperTail } from "./f-upper-tail";
 import { agreementLimits, consistencyLimits, type Limits } from "./intraclass-limits";
 import { meanSquares, type MeanSquares } from "./mean-squares";
 import { requireScoreTable, type ScoreTable } from "./score-table";
