@@ -1,12 +1,14 @@
 import { amylaseRates, HYDROLYSIS_AT_65, type AmylaseRates } from "./amylase-rates";
 import type { MashCurve } from "./mash-curve";
 
-/** Longest step while β-amylase is alive and when it is gone, min. */
+/** Longest step of all and while β-amylase dies quickly, min. */
+const LONGEST_MIN = 8;
 const STEP_MIN = 1;
-const STEP_WITHOUT_BETA_MIN = 8;
-/** Largest rise within a step, K, and largest share of an enzyme (as an exponent) that dies within one. */
+/** Largest rise within a step, K. */
 const STEP_K = 1.5;
+/** Share of an enzyme (as an exponent) that may die within a step; where it dies slowly, steps longer than a minute. */
 const STEP_DEATH = 0.3;
+const SLOW_DEATH = 0.06;
 /** A shorter stretch is a jump of temperature. */
 const JUMP_MIN = 1e-9;
 /** An enzyme of which less than this share is left no longer shortens the steps. */
@@ -55,7 +57,9 @@ export class ConvertingMash {
   }
 
   private stepAt({ alphaDeath, betaDeath }: AmylaseRates): number {
-    let step = this.beta > GONE ? Math.min(STEP_MIN, STEP_DEATH / betaDeath) : STEP_WITHOUT_BETA_MIN;
+    let step = LONGEST_MIN;
+    if (this.beta > GONE)
+      step = Math.min(step, Math.max(SLOW_DEATH / betaDeath, Math.min(STEP_MIN, STEP_DEATH / betaDeath)));
     if (this.alpha > GONE) step = Math.min(step, STEP_DEATH / alphaDeath);
     return step;
   }
