@@ -1,9 +1,10 @@
 import { requireInRange } from "../errors";
-import { grams as gramsOf, milligramsPerLitre, type Litres, type Ph } from "../units";
+import { grams as gramsOf, type Litres, type Ph } from "../units";
 import { protonsAt } from "./acids";
 import type { Ions } from "./ions";
 import { TREATED_WATER_RANGE } from "./ions-from-salts";
 import { MOLAR_MASS, VALENCE } from "./molar-mass";
+import { requireIons } from "./require-ions";
 import { SALTS, SALT_CHEMISTRY, type Salt, type SaltGrams } from "./salts";
 
 /** Brewing water as it meets the malt: what was analysed, and the salts that go into it. */
@@ -78,8 +79,8 @@ function equivalentsPerCarbon(protons: number): number {
 export function liquorCharge({ litres, ions, ph, salts, carbonDioxide }: Liquor): LiquorCharge {
   requireInRange("water", litres, TREATED_WATER_RANGE);
   const protons = protonsAt(requireInRange("pH of the water", ph, LIQUOR_PH_RANGE));
-  const meqOf = (ion: keyof Ions): number =>
-    (litres * requireInRange(ion, ions[ion], milligramsPerLitre.range) * VALENCE[ion]) / MOLAR_MASS[ion];
+  requireIons(ions);
+  const meqOf = (ion: keyof Ions): number => (litres * ions[ion] * VALENCE[ion]) / MOLAR_MASS[ion];
   let alkalinityMeq = meqOf("bicarbonate");
   let calciumMeq = meqOf("calcium");
   let magnesiumMeq = meqOf("magnesium");
