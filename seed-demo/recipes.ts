@@ -86,7 +86,7 @@ const PALE_ALE: Recipe = {
     hop("Cascade", 50, 0.066, "stand", 20),
     hop("Cascade", 60, 0.066, "dry", 0),
   ],
-  water: { source: WATER, salts: { gypsum: grams(5), calciumChlorideDihydrate: grams(2) } },
+  water: { source: WATER, salts: { gypsum: grams(5), calciumChlorideDihydrate: grams(2) }, acid: null },
   yeast: yeast("American ale, clean", 0.75, 19),
   packaging: bottled(2.4, 20),
 };
@@ -103,7 +103,7 @@ const BARLEY_WINE: Recipe = {
     fermentable("Sucrose", 0.3, "kettle"),
   ],
   hops: [hop("Target", 40, 0.11, "boil", 60), hop("East Kent Golding", 40, 0.055, "boil", 15)],
-  water: { source: WATER, salts: { gypsum: grams(2), calciumChlorideDihydrate: grams(4) } },
+  water: { source: WATER, salts: { gypsum: grams(2), calciumChlorideDihydrate: grams(4) }, acid: null },
   yeast: yeast("English ale, dry", 1, 18),
   packaging: bottled(2, 19),
 };
@@ -118,7 +118,7 @@ const PORTER: Recipe = {
     fermentable("Chocolate malt", 0.28),
   ],
   hops: [hop("Northdown", 25, 0.08, "boil", 60), hop("Fuggle", 25, 0.045, "boil", 10)],
-  water: { source: WATER, salts: { calciumChlorideDihydrate: grams(4), bakingSoda: grams(2) } },
+  water: { source: WATER, salts: { calciumChlorideDihydrate: grams(4), bakingSoda: grams(2) }, acid: null },
   yeast: yeast("English ale, dry", 0.75, 19),
   packaging: bottled(2.1, 19),
 };
@@ -133,7 +133,7 @@ const LAGER: Recipe = {
     hop("Hallertau Mittelfrueh", 30, 0.042, "boil", 20),
     hop("Hallertau Mittelfrueh", 30, 0.042, "boil", 0),
   ],
-  water: { source: WATER, salts: { calciumChlorideDihydrate: grams(3) } },
+  water: { source: WATER, salts: { calciumChlorideDihydrate: grams(3) }, acid: null },
   yeast: yeast("German lager", 1.5, 10),
   packaging: bottled(2.5, 12),
 };

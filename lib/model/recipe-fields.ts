@@ -6,9 +6,12 @@ import {
   kilograms,
   litres,
   litresPerKilogram,
+  milliequivalentsPerKilogramPh,
   milligramsPerLitre,
+  millilitres,
   millionPerMlPlato,
   minutes,
+  ph,
   volumesCo2,
 } from "@/lib/calc/units";
 import { measuredField } from "./field";
@@ -41,6 +44,9 @@ export const FERMENTABLE_FIELDS = {
   moisture: measuredField("Moisture", "fraction", fraction, { min: 0, max: 0.9 }),
   colour: measuredField("Malt colour", "colour", ebc, { min: 0, max: 2500 }),
   fermentability: measuredField("Fermentability", "fraction", fraction),
+  distilledWaterPh: measuredField("Distilled-water pH", "ph", ph, { min: 3.2, max: 7.5 }),
+  buffering: measuredField("Buffering", null, milliequivalentsPerKilogramPh, { min: 0, max: 200 }),
+  lacticFraction: measuredField("Lactic acid", "fraction", fraction, { min: 0, max: 0.1 }),
 } as const;
 
 export const HOP_FIELDS = {
@@ -66,6 +72,11 @@ export const SALT_FIELDS = {
   bakingSoda: salt("Baking soda"),
   chalk: salt("Chalk"),
   slakedLime: salt("Slaked lime"),
+} as const;
+
+// Acids are measured with a syringe, in millilitres everywhere.
+export const ACID_FIELDS = {
+  ml: measuredField("Acid in the mash water", null, millilitres, { min: 0, max: 20000 }),
 } as const;
 
 export const YEAST_FIELDS = {

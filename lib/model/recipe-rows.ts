@@ -1,7 +1,9 @@
 import { z } from "zod";
 import type { Fermentable, HopAddition, WaterTreatment } from "@/lib/calc/ledger";
+import { fraction, kilogramsPerLitre } from "@/lib/calc/units";
+import { ACIDS } from "@/lib/calc/water";
 import { measuredBy } from "./measured";
-import { FERMENTABLE_FIELDS, HOP_FIELDS, ION_FIELDS, SALT_FIELDS } from "./recipe-fields";
+import { ACID_FIELDS, FERMENTABLE_FIELDS, HOP_FIELDS, ION_FIELDS, SALT_FIELDS } from "./recipe-fields";
 import { oneOf, written } from "./written";
 
 /** One fermentable. An amount of nothing is not a row: whoever wants none of it removes it. */
@@ -15,6 +17,15 @@ export const fermentableRow: z.ZodType<Fermentable> = z
     colour: measuredBy(FERMENTABLE_FIELDS.colour),
     station: oneOf("Where it goes in", ["mash", "kettle"]),
     fermentability: measuredBy(FERMENTABLE_FIELDS.fermentability).nullable(),
+    // A revision from before the pH of the mash was computed has none.
+    acidity: z
+      .strictObject({
+        distilledWaterPh: measuredBy(FERMENTABLE_FIELDS.distilledWaterPh),
+        buffering: measuredBy(FERMENTABLE_FIELDS.buffering),
+        lacticFraction: measuredBy(FERMENTABLE_FIELDS.lacticFraction),
+      })
+      .nullable()
+      .default(null),
   })
   .refine((row) => row.kind !== "malt" || row.station === "mash", {
     path: ["station"],
@@ -47,4 +58,15 @@ export const waterTreatment: z.ZodType<WaterTreatment> = z.strictObject({
     chalk: z.exactOptional(measuredBy(SALT_FIELDS.chalk)),
     slakedLime: z.exactOptional(measuredBy(SALT_FIELDS.slakedLime)),
   }),
+  acid: z
+    .strictObject({
+      solution: z.strictObject({
+        acid: oneOf("Acid", ACIDS),
+        massFraction: z.number().min(0.001).max(1).transform(fraction),
+        density: z.number().min(0.9).max(2).transform(kilogramsPerLitre),
+      }),
+      ml: measuredBy(ACID_FIELDS.ml),
+    })
+    .nullable()
+    .default(null),
 });

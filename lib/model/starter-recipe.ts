@@ -49,7 +49,7 @@ export function starterRecipe(equipment: Equipment): RecipeContent {
           minutes: minutes(60),
         },
       ],
-      water: { source: WATER, salts: {} },
+      water: { source: WATER, salts: {}, acid: null },
       yeast: {
         name: yeast.name,
         attenuationLow: yeast.attenuationLow,

@@ -80,6 +80,7 @@ const UNITS: Readonly<Record<Dimension, Spellings>> = {
   ],
   energy: [[["kWh"], same]],
   concentration: [[["mg/L", "ppm"], same]],
+  ph: [[["pH"], same]],
   fraction: PERCENT,
   alcohol: [[["%", "% vol", "per cent", "percent"], same]],
   thickness: [

@@ -99,6 +99,7 @@ const CHOOSERS: Readonly<Record<Dimension, Chooser>> = {
   power: fixed("W", "watts", 0),
   energy: fixed("kWh", "kilowatt hours", 1),
   concentration: fixed("mg/L", "milligrams per litre", 0),
+  ph: fixed("pH", "pH", 2),
   fraction: fixed("%", "per cent", 1, (share) => share * 100),
   alcohol: fixed("% vol", "per cent by volume", 1),
   thickness: bySystem(

@@ -31,6 +31,15 @@ describe("recipeContent", () => {
     expect(recipeContent.parse(sampleContent())).toEqual(sampleContent());
   });
 
+  it("reads a revision from before the pH of the mash was computed: nothing is known of the malts, and no acid", () => {
+    const content = sampleContent();
+    const { acid: _acid, ...water } = content.recipe.water;
+    const fermentables = content.recipe.fermentables.map(({ acidity: _acidity, ...row }) => row);
+    const parsed = recipeContent.parse({ ...content, recipe: { ...content.recipe, water, fermentables } });
+    expect(parsed.recipe.water.acid).toBeNull();
+    expect(parsed.recipe.fermentables.map((row) => row.acidity)).toEqual([null, null]);
+  });
+
   it("survives a round trip through JSON", () => {
     const parsed = recipeContent.parse(sampleContent());
     expect(recipeContent.parse(JSON.parse(JSON.stringify(parsed)))).toEqual(parsed);

@@ -113,6 +113,7 @@ export const paleAle: Recipe = {
       colour: ebc(0),
       station: "kettle",
       fermentability: fraction(1),
+      acidity: null,
     },
   ],
   hops: [
@@ -121,7 +122,7 @@ export const paleAle: Recipe = {
     { name: "Cascade", grams: grams(30), alpha: fraction(0.065), use: "stand", minutes: minutes(20) },
     { name: "Cascade", grams: grams(50), alpha: fraction(0.065), use: "dry", minutes: minutes(0) },
   ],
-  water: { source: softWater, salts: { gypsum: grams(4), calciumChlorideDihydrate: grams(2) } },
+  water: { source: softWater, salts: { gypsum: grams(4), calciumChlorideDihydrate: grams(2) }, acid: null },
   yeast: {
     name: "American ale, clean",
     attenuationLow: fraction(0.73),
@@ -154,5 +155,6 @@ export function malt(
     colour: ebc(colour),
     station: "mash",
     fermentability: null,
+    acidity: null,
   };
 }

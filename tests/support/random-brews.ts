@@ -13,6 +13,7 @@ import {
   litresPerMinute,
   metres,
   milligramsPerLitre,
+  millilitres,
   millionPerMlPlato,
   minutes,
   squareMetres,
@@ -22,6 +23,7 @@ import {
   wattsPerKelvin,
   type QuantityMaker,
 } from "@/lib/calc/units";
+import { ACID_SOLUTIONS } from "@/lib/calc/water";
 
 /** How many random brews a property is tried on; a long run asks for more. */
 export const RANDOM_BREWS = Number(process.env.GYLEBOOK_RANDOM_BREWS ?? 1000);
@@ -51,6 +53,7 @@ const mashed: fc.Arbitrary<Recipe["fermentables"][number]> = fc.record({
   colour: fc.oneof(inside(ebc, 2, 20), inside(ebc, 20, 1400)),
   station: fc.constant("mash"),
   fermentability: fc.constant(null),
+  acidity: fc.constant(null),
 });
 
 const added: fc.Arbitrary<Recipe["fermentables"][number]> = fc.record({
@@ -62,6 +65,7 @@ const added: fc.Arbitrary<Recipe["fermentables"][number]> = fc.record({
   colour: inside(ebc, 0, 200),
   station: fc.constant("kettle"),
   fermentability: fc.option(inside(fraction, 0, 1)),
+  acidity: fc.constant(null),
 });
 
 const hop: fc.Arbitrary<Recipe["hops"][number]> = fc.record({
@@ -99,6 +103,7 @@ export const recipes: fc.Arbitrary<Recipe> = fc.record({
       bicarbonate: ion,
     }),
     salts: fc.record({ gypsum: inside(grams, 0, 20), chalk: inside(grams, 0, 5) }, { requiredKeys: [] }),
+    acid: fc.option(fc.record({ solution: fc.constant(ACID_SOLUTIONS.lactic80), ml: inside(millilitres, 0, 30) })),
   }),
   yeast: fc.record({
     name: fc.constant("Yeast"),

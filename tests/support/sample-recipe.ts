@@ -70,6 +70,7 @@ export const sampleRecipe = () => ({
       colour: 6,
       station: "mash",
       fermentability: null,
+      acidity: { distilledWaterPh: 5.7, buffering: 38, lacticFraction: 0 },
     },
     {
       name: "Crystal malt",
@@ -80,6 +81,7 @@ export const sampleRecipe = () => ({
       colour: 120,
       station: "mash",
       fermentability: null,
+      acidity: null,
     },
   ],
   hops: [
@@ -89,6 +91,7 @@ export const sampleRecipe = () => ({
   water: {
     source: { calcium: 40, magnesium: 6, sodium: 12, sulfate: 30, chloride: 18, bicarbonate: 90 },
     salts: { gypsum: 4 },
+    acid: { solution: { acid: "lactic", massFraction: 0.8, density: 1.19 }, ml: 4 },
   },
   yeast: { name: "Ale yeast", attenuationLow: 0.73, attenuationHigh: 0.8, pitch: 0.75, celsius: 19 },
   packaging: { container: "bottle", carbonation: 2.4, priming: "sucrose", warmest: 20, rated: 3.5 },

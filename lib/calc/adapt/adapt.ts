@@ -1,5 +1,6 @@
 import { brew, type Ambient, type Equipment, type Ledger, type Limit, type Recipe } from "../ledger";
 import { litres, type Litres } from "../units";
+import type { Ion, Ions } from "../water";
 import type { Intention, WayOut } from "./intention";
 import { solveAmounts } from "./solve-amounts";
 import { isBroken } from "./attempt";
@@ -18,6 +19,10 @@ export interface Residuals {
   readonly bitterness: number;
   /** Not zero where no row of the grist can carry the colour. */
   readonly colour: number;
+  /** Reached less wanted, mg/L; not zero where no salts bring this water to the ions wanted. */
+  readonly ions: Readonly<Record<Ion, number>>;
+  /** Reached less wanted, pH; 0 for a recipe without acid, and where the mash is sour enough it is what it is. */
+  readonly mashPh: number;
 }
 
 export type AdaptOutcome =
@@ -39,6 +44,8 @@ export type AdaptOutcome =
  * @param a.equipment - The kettle to brew it on.
  * @param a.ambient - Air, tap water and grain on the day.
  * @param a.hold - What all brewers keep the same.
+ * @param a.source - The brewer's own water, in which salts are solved anew for the ions wanted; left out, the water is
+ * that of the intention.
  * @returns Amounts and ledger; where it does not fit, the broken limits and computed ways out.
  * @validRange Worts up to 35 °P at the end of the boil.
  * @throws {@link OutOfRangeError} when an input is outside its unit's range.
@@ -51,8 +58,10 @@ export function adapt(a: {
   readonly equipment: Equipment;
   readonly ambient: Ambient;
   readonly hold: Hold;
+  readonly source?: Ions;
 }): AdaptOutcome {
-  const { intention, equipment, ambient, hold } = a;
+  const { equipment, ambient, hold } = a;
+  const intention = a.source === undefined ? a.intention : inWater(a.intention, a.source);
   const intoFermenter = hold.intoFermenter ?? intention.intoFermenter ?? equipment.usualBatch;
   const solved = solveAmounts({ intention, equipment, ambient, intoFermenter, topUp: litres(0) });
   const ledger = solved.ok ? ledgerOf(solved.recipe, equipment, ambient) : null;
@@ -61,9 +70,26 @@ export function adapt(a: {
     if (reasons.length === 0) {
       return { ok: true, recipe: solved.recipe, ledger, residuals: residualsOf(intention, intoFermenter, ledger) };
     }
-    return { ok: false, reasons, recipe: solved.recipe, ledger, waysOut: waysOut({ ...a, intoFermenter, reasons }) };
+    return {
+      ok: false,
+      reasons,
+      recipe: solved.recipe,
+      ledger,
+      waysOut: waysOut({ ...a, intention, intoFermenter, reasons }),
+    };
   }
-  return { ok: false, reasons: [], recipe: null, ledger: null, waysOut: waysOut({ ...a, intoFermenter, reasons: [] }) };
+  return {
+    ok: false,
+    reasons: [],
+    recipe: null,
+    ledger: null,
+    waysOut: waysOut({ ...a, intention, intoFermenter, reasons: [] }),
+  };
+}
+
+/** The same beer in another water: the ions wanted stay, and the doses that gave them do not. */
+function inWater(intention: Intention, source: Ions): Intention {
+  return { ...intention, water: { ...intention.water, source, saltsMgPerLitre: null } };
 }
 
 function ledgerOf(recipe: Recipe, equipment: Equipment, ambient: Ambient): Ledger | null {
@@ -92,5 +118,16 @@ function residualsOf(intention: Intention, intoFermenter: Litres, ledger: Ledger
     originalExtract: relative(quantities["fermenter.originalExtract"], intention.originalExtract),
     bitterness: relative(given, wanted),
     colour: relative(quantities["fermenter.colour"], intention.colour),
+    ions: differences((ion) => (quantities[`water.${ion}`] ?? 0) - intention.water.ions[ion]),
+    mashPh: intention.water.acid === null ? 0 : (quantities["mash.ph"] ?? 0) - intention.water.acid.mashPh,
   };
 }
+
+const differences = (of: (ion: Ion) => number): Residuals["ions"] => ({
+  calcium: of("calcium"),
+  magnesium: of("magnesium"),
+  sodium: of("sodium"),
+  sulfate: of("sulfate"),
+  chloride: of("chloride"),
+  bicarbonate: of("bicarbonate"),
+});

@@ -1,5 +1,6 @@
 import type { Ledger, Recipe } from "../ledger";
-import { ebc, fraction, gramsPerLitre, ibu, milligramsPerLitre } from "../units";
+import { ebc, fraction, gramsPerLitre, ibu, milligramsPerLitre, ph } from "../units";
+import { mapIons } from "../water/ions";
 import type { Salt } from "../water";
 import type { Intention, IntendedHop } from "./intention";
 
@@ -38,6 +39,11 @@ export function intentionOf({ recipe, ledger }: { readonly recipe: Recipe; reado
           milligramsPerLitre((grams * 1000) / hotWaterL),
         ]),
       ),
+      ions: mapIons((ion) => quantities[`water.${ion}`] ?? 0),
+      acid:
+        water.acid === null || quantities["mash.ph"] === null
+          ? null
+          : { solution: water.acid.solution, mashPh: ph(quantities["mash.ph"]) },
     },
   };
 }

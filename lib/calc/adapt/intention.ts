@@ -1,5 +1,6 @@
 import type { Fermentable, HopAddition, Ledger, Recipe } from "../ledger";
-import type { Ebc, Fraction, GramsPerLitre, Ibu, Litres, MilligramsPerLitre } from "../units";
+import type { Ebc, Fraction, GramsPerLitre, Ibu, Litres, MilligramsPerLitre, Ph } from "../units";
+import type { AcidSolution, Ions } from "../water";
 
 /** A fermentable without its mass: how much of the extract should come from it. */
 export interface IntendedFermentable extends Omit<Fermentable, "kg"> {
@@ -22,10 +23,14 @@ export interface Intention extends Omit<Recipe, "fermentables" | "hops" | "water
   readonly colour: Ebc;
   readonly fermentables: readonly IntendedFermentable[];
   readonly hops: readonly IntendedHop[];
-  /** Source water and the salts as a dose per litre. */
   readonly water: {
-    readonly source: Recipe["water"]["source"];
-    readonly saltsMgPerLitre: Readonly<Partial<Record<keyof Recipe["water"]["salts"], MilligramsPerLitre>>>;
+    readonly source: Ions;
+    /** What the treated water should hold. */
+    readonly ions: Ions;
+    /** The salts as a dose, which gives these ions in the same water; null solves them for another one. */
+    readonly saltsMgPerLitre: Readonly<Partial<Record<keyof Recipe["water"]["salts"], MilligramsPerLitre>>> | null;
+    /** The acid, and the pH that it should bring the mash to; null without acid. */
+    readonly acid: { readonly solution: AcidSolution; readonly mashPh: Ph } | null;
   };
 }
 

@@ -10,6 +10,7 @@ const DRY_MALT_EXTRACT: Omit<IntendedFermentable, "share"> = {
   colour: ebc(5.2),
   station: "kettle",
   fermentability: null,
+  acidity: null,
 };
 
 /**

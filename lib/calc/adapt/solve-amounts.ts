@@ -1,16 +1,17 @@
 import { srmFromEbc } from "../units";
-import { celsius, ebc, grams, kilograms, litres, type Litres } from "../units";
+import { celsius, ebc, grams, kilograms, type Litres } from "../units";
 import { coolWort } from "../ledger/cooling";
 import type { Ambient, Equipment } from "../ledger/equipment";
 import { gristSums, type GristSums } from "../ledger/grist-sums";
 import { heatToBoil } from "../ledger/heating";
 import { hopResults, MOST_ALPHA_MG_PER_L, mostAlphaMgPerL } from "../ledger/hop-results";
 import { kettleHeat } from "../ledger/kettle-heat";
-import { densityAt20, leftInKettleL, massBalance, retainedL, waterL, type Masses } from "../ledger/mass-balance";
+import { densityAt20, leftInKettleL, massBalance, retainedL, type Masses } from "../ledger/mass-balance";
 import { splitWater } from "../ledger/plan-water";
 import type { Recipe } from "../ledger/recipe";
 import { postBoilLitres } from "../ledger/volumes";
 import { wortTarget, type WortTarget } from "../ledger/wort-target";
+import { withTreatedWater } from "./treated-water";
 import { GristSplit } from "./grist-split";
 import type { Intention } from "./intention";
 
@@ -77,7 +78,7 @@ export function solveAmounts(task: Task): SolvedAmounts {
     const settled = isClose(recipe, next) && Math.abs(evaporatedKg - heatingKg) < SETTLED * found.masses.runOffKg;
     recipe = next;
     heatingKg = evaporatedKg;
-    if (settled) return { ok: true, recipe: withSalts(task, recipe, found.masses) };
+    if (settled) return { ok: true, recipe: withTreatedWater(task.intention, recipe, found.masses) };
   }
   return { ok: false, reason: "no-grist-reaches-the-strength" };
 }
@@ -93,7 +94,7 @@ function firstDraft({ intention, intoFermenter, topUp }: Task): Recipe {
       ...hop,
       grams: grams((gramsPerLitre ?? 1) * intoFermenter),
     })),
-    water: { source: intention.water.source, salts: {} },
+    water: { source: intention.water.source, salts: {}, acid: null },
   };
 }
 
@@ -206,14 +207,6 @@ function heatingEvaporation(task: Task, recipe: Recipe, masses: Masses, sums: Gr
   const fromC = recipe.mash.at(-1)?.celsius ?? ambient.tapWater;
   const heating = heatToBoil({ equipment, ambient, sums, masses, heat: kettleHeat(equipment, ambient) }, fromC);
   return heating.ok ? heating.evaporatedKg : 0;
-}
-
-function withSalts({ intention }: Task, recipe: Recipe, masses: Masses): Recipe {
-  const hotWaterL = waterL(masses.mashWaterKg + masses.spargeKg);
-  const salts = Object.fromEntries(
-    Object.entries(intention.water.saltsMgPerLitre).map(([salt, dose]) => [salt, grams((dose * hotWaterL) / 1000)]),
-  );
-  return { ...recipe, water: { source: intention.water.source, salts }, topUp: litres(recipe.topUp) };
 }
 
 function isClose(before: Recipe, after: Recipe): boolean {

@@ -1,5 +1,12 @@
 import { litres, milligramsPerLitre } from "../units";
-import { addIons, alkalinityFromBicarbonate, ionsFromSalts, residualAlkalinity, type Ions } from "../water";
+import {
+  addIons,
+  alkalinityFromBicarbonate,
+  ionsFromAcids,
+  ionsFromSalts,
+  residualAlkalinity,
+  type Ions,
+} from "../water";
 import type { WaterTreatment } from "./recipe";
 
 /** Water with its salts dissolved. */
@@ -26,7 +33,11 @@ export function brewingWater(
   const saltMgPerL = (1000 * Object.values(water.salts).reduce((sum: number, grams) => sum + grams, 0)) / hotWaterL;
   if (saltMgPerL > MOST_SALT_MG_PER_L) return { ok: false, mgPerL: saltMgPerL };
   const salts = ionsFromSalts({ litres: litres(hotWaterL), grams: water.salts });
-  const ions = addIons({ source: water.source, salts });
+  const acids = water.acid === null ? [] : [{ acid: water.acid.solution, ml: water.acid.ml }];
+  const ions = addIons({
+    source: addIons({ source: water.source, salts }),
+    salts: ionsFromAcids({ litres: litres(hotWaterL), acids }),
+  });
   return {
     ok: true,
     ions,

@@ -4,6 +4,8 @@ export type {
   HopAddition,
   HopStand,
   HopUse,
+  MaltAcidity,
+  MashAcid,
   MashStep,
   Packaging,
   PrimingSugar,
@@ -44,6 +46,8 @@ export {
   type Station,
 } from "./quantity-catalogue";
 export { brew, brewWithWater } from "./brew";
+export { costOf, PRICE_RANGE, type Cost, type Prices } from "./cost-of";
+export { stationAccounts, type StationAccount, type StreamAccount } from "./station-accounts";
 export { mashCurveOf } from "./mash-curve-of";
 export { CORRELATION_RANGE, intervals, type FigureCorrelation, type Interval, type Intervals } from "./interval";
 export type { FigureName } from "./uncertain-inputs";

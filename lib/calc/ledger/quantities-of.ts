@@ -1,5 +1,6 @@
 import { firstWortPlato } from "../mash";
 import { kilograms } from "../units";
+import { phOfMash } from "./acidity-of";
 import type { BrewState } from "./brew-state";
 import type { Heating } from "./heating";
 import { mashLitres } from "./limits";
@@ -64,6 +65,7 @@ function mashValues(values: Values, { recipe, sums, masses, day, mashed: malt }:
         dissolved: kilograms(sums.dissolvedKg),
       })
     : null;
+  values["mash.ph"] = phOfMash(recipe, masses);
   values["mash.conversion"] = malt === null ? null : malt.converted;
   values["mash.time"] = day.mashMin;
 }

@@ -15,6 +15,7 @@ export type Dimension =
   | "power"
   | "energy"
   | "concentration"
+  | "ph"
   | "fraction"
   | "alcohol"
   | "thickness"
@@ -50,6 +51,7 @@ export const QUANTITIES = {
   "mash.potential": { station: "mash", label: "Extract in the grist", dimension: "mass" },
   "mash.dissolved": { station: "mash", label: "Extract dissolved", dimension: "mass" },
   "mash.firstWort": { station: "mash", label: "First wort", dimension: "extract" },
+  "mash.ph": { station: "mash", label: "Mash pH, at room temperature", dimension: "ph" },
   "mash.conversion": { station: "mash", label: "Starch converted", dimension: "fraction" },
   "mash.time": { station: "mash", label: "Mash time with heating between rests", dimension: "minutes" },
   "lauter.runOff": { station: "lauter", label: "Run-off, at 20 °C", dimension: "volume" },

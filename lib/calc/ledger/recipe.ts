@@ -6,11 +6,15 @@ import type {
   Kilograms,
   Litres,
   LitresPerKilogram,
+  Millilitres,
   MillionPerMlPlato,
   Minutes,
   VolumesCo2,
 } from "../units";
-import type { Ions, SaltGrams } from "../water";
+import type { AcidSolution, Ions, MashedMalt, SaltGrams } from "../water";
+
+/** How a malt moves the pH of the mash. */
+export type MaltAcidity = Pick<MashedMalt, "distilledWaterPh" | "buffering" | "lacticFraction">;
 
 export type FermentableKind = "malt" | "adjunct" | "sugar" | "malt extract";
 
@@ -26,6 +30,8 @@ export interface Fermentable {
   readonly station: "mash" | "kettle";
   /** Share of this extract that yeast takes, by mass; null for what the mash and the yeast decide. */
   readonly fermentability: Fraction | null;
+  /** As the maltster or a list of ingredients gives it; null guesses it from kind and colour. */
+  readonly acidity: MaltAcidity | null;
 }
 
 export type HopUse = "boil" | "stand" | "dry";
@@ -74,8 +80,16 @@ export interface Packaging {
 
 export interface WaterTreatment {
   readonly source: Ions;
-  /** Grams of each salt in all the brewing water together. */
+  /** Grams of each salt in all the hot water together. */
   readonly salts: SaltGrams;
+  /** Acid in the mash water; null without any. */
+  readonly acid: MashAcid | null;
+}
+
+/** Acid that goes into the mash water. */
+export interface MashAcid {
+  readonly solution: AcidSolution;
+  readonly ml: Millilitres;
 }
 
 /**

@@ -1,4 +1,5 @@
-import { fraction } from "../units";
+import { fraction, ph } from "../units";
+import { acidityOf } from "./acidity-of";
 import type { Equipment, Figure } from "./equipment";
 import type { Recipe } from "./recipe";
 
@@ -19,7 +20,7 @@ export type FigureName =
 
 /** One thing that is not exactly known, moved up and down. */
 export interface UncertainInput {
-  readonly name: FigureName | "malt extract" | "malt colour" | "alpha acids" | "attenuation";
+  readonly name: FigureName | "malt extract" | "malt colour" | "malt acidity" | "alpha acids" | "attenuation";
   readonly up: { readonly recipe: Recipe } | { readonly equipment: Equipment };
   readonly down: { readonly recipe: Recipe } | { readonly equipment: Equipment };
   /** One standard uncertainty over the half-distance that was really moved: above 1 where a bound cut it short. */
@@ -28,6 +29,9 @@ export interface UncertainInput {
 
 /** Raw materials, relative standard uncertainty of a lot against its class. Common practice, no source. */
 const RAW_MATERIAL = { extract: 0.01, alpha: 0.06, colour: 0.08 } as const;
+
+/** Standard uncertainty of the distilled-water pH of a malt from its class. Common practice, from memory. */
+const MALT_PH_SD = 0.08;
 
 /** Share of a yeast's attenuation range that one standard deviation covers: the range is taken as ±2 sd. */
 const ATTENUATION_RANGE_SHARE = 1 / 4;
@@ -136,6 +140,12 @@ function materials(recipe: Recipe): UncertainInput[] {
     pair("malt extract", (by) => rows(by, 1), RAW_MATERIAL.extract),
     pair("malt colour", (by) => rows(1, by), RAW_MATERIAL.colour),
     pair("alpha acids", hops, RAW_MATERIAL.alpha),
+    {
+      name: "malt acidity",
+      up: { recipe: withMaltPh(recipe, MALT_PH_SD) },
+      down: { recipe: withMaltPh(recipe, -MALT_PH_SD) },
+      scale: 1,
+    },
   ];
 }
 
@@ -155,4 +165,15 @@ function attenuationInput(recipe: Recipe, shiftSd: number): UncertainInput[] {
     },
   });
   return [{ name: "attenuation", up: shifted(sd), down: shifted(-sd), scale: 1 }];
+}
+
+function withMaltPh(recipe: Recipe, by: number): Recipe {
+  return {
+    ...recipe,
+    fermentables: recipe.fermentables.map((row) => {
+      if (row.station !== "mash") return row;
+      const acidity = acidityOf(row);
+      return { ...row, acidity: { ...acidity, distilledWaterPh: ph(acidity.distilledWaterPh + by) } };
+    }),
+  };
 }

@@ -18,6 +18,7 @@ const WORD_LABELS: Readonly<Record<(typeof WORD_FIELDS)[number], string>> = {
   "yeast.name": "Yeast",
   "packaging.container": "Container",
   "packaging.priming": "Priming",
+  "water.acid": "Acid",
 };
 
 /** Field by field, what somebody else saved and what stands in one's own draft; both opened by the same person. */

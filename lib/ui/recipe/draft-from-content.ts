@@ -5,6 +5,7 @@ import type { MeasuredField } from "@/lib/model/field";
 import type { Preferences } from "@/lib/model/preferences";
 import type { RecipeContent } from "@/lib/model/recipe-content";
 import { FERMENTABLE_FIELDS, HOP_FIELDS, ION_FIELDS, MASH_STEP_FIELDS, SALT_FIELDS } from "@/lib/model/recipe-fields";
+import { acidName } from "./acid-names";
 import { ionName, NUMBER_FIELDS, saltName, type Draft, type MeasuredName, type Row } from "./draft";
 import { EMPTY, stored, word, type Entry } from "./entry";
 
@@ -64,6 +65,7 @@ function numbers({ content }: Source, text: Text): Numbers {
     "packaging.carbonation": of("packaging.carbonation", packaging.carbonation),
     "packaging.warmest": of("packaging.warmest", packaging.warmest),
     "packaging.rated": of("packaging.rated", packaging.rated),
+    "water.acidMl": of("water.acidMl", recipe.water.acid?.ml ?? null),
     "ambient.air": day("air"),
     "ambient.humidity": day("humidity"),
     "ambient.tapWater": day("tapWater"),
@@ -94,6 +96,7 @@ function words({ title, content }: Source) {
     "yeast.name": word(recipe.yeast.name),
     "packaging.container": word(recipe.packaging.container),
     "packaging.priming": word(recipe.packaging.priming ?? ""),
+    "water.acid": word(acidName(recipe.water.acid?.solution ?? null) ?? ""),
   };
 }
 
@@ -109,8 +112,10 @@ function stepRow(step: MashStep, index: number, text: Text): Row {
 }
 
 function fermentableRow(row: Fermentable, index: number, text: Text): Row {
+  const { acidity, ...figures } = row;
+  const values = { ...figures, ...acidity };
   const of = (column: keyof typeof FERMENTABLE_FIELDS): Entry =>
-    text(`fermentables.${index}.${column}`, FERMENTABLE_FIELDS[column], row[column]);
+    text(`fermentables.${index}.${column}`, FERMENTABLE_FIELDS[column], values[column]);
   return {
     key: `stored-${index}`,
     cells: {
@@ -121,6 +126,9 @@ function fermentableRow(row: Fermentable, index: number, text: Text): Row {
       moisture: of("moisture"),
       colour: of("colour"),
       fermentability: of("fermentability"),
+      distilledWaterPh: of("distilledWaterPh"),
+      buffering: of("buffering"),
+      lacticFraction: of("lacticFraction"),
     },
   };
 }

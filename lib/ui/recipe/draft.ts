@@ -2,6 +2,7 @@ import { IONS, SALTS, type Ion, type Salt } from "@/lib/calc/water";
 import { AMBIENT_FIELDS } from "@/lib/model/ambient-fields";
 import type { MeasuredField } from "@/lib/model/field";
 import {
+  ACID_FIELDS,
   FERMENTABLE_FIELDS,
   HOP_FIELDS,
   ION_FIELDS,
@@ -29,6 +30,7 @@ export const NUMBER_FIELDS = {
   "packaging.carbonation": PACKAGING_FIELDS.carbonation,
   "packaging.warmest": PACKAGING_FIELDS.warmest,
   "packaging.rated": PACKAGING_FIELDS.rated,
+  "water.acidMl": ACID_FIELDS.ml,
   "ambient.air": AMBIENT_FIELDS.air,
   "ambient.humidity": AMBIENT_FIELDS.humidity,
   "ambient.tapWater": AMBIENT_FIELDS.tapWater,
@@ -42,7 +44,7 @@ type SaltName = `water.salts.${Salt}`;
 export const ionName = (ion: Ion): IonName => `water.source.${ion}`;
 export const saltName = (salt: Salt): SaltName => `water.salts.${salt}`;
 
-/** Words and choices. `stand` is "yes" or "no"; `mashes` "1" or "2"; `packaging.priming` empty for carbonation by cylinder. */
+/** Words and choices. `water.acid` is a strength of the library, or empty for none. `stand` is "yes" or "no"; `mashes` "1" or "2"; `packaging.priming` empty for carbonation by cylinder. */
 export const WORD_FIELDS = [
   "title",
   "style",
@@ -52,6 +54,7 @@ export const WORD_FIELDS = [
   "yeast.name",
   "packaging.container",
   "packaging.priming",
+  "water.acid",
 ] as const;
 type WordName = (typeof WORD_FIELDS)[number];
 
@@ -94,6 +97,9 @@ export type Column =
   | "moisture"
   | "colour"
   | "fermentability"
+  | "distilledWaterPh"
+  | "buffering"
+  | "lacticFraction"
   | "grams"
   | "alpha";
 

@@ -30,6 +30,9 @@ function fermentable(name: string, { fermentables }: Reference, preferences: Pre
     moisture: of("moisture", known.moisture),
     colour: of("colour", known.colour),
     fermentability: of("fermentability", known.fermentability),
+    distilledWaterPh: of("distilledWaterPh", known.acidity?.distilledWaterPh ?? null),
+    buffering: of("buffering", known.acidity?.buffering ?? null),
+    lacticFraction: of("lacticFraction", known.acidity?.lacticFraction ?? null),
   };
 }
 

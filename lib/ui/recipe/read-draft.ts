@@ -1,9 +1,10 @@
 import type { Ambient, PrimingSugar, Recipe } from "@/lib/calc/ledger";
-import { SALTS, type Ion, type Ions } from "@/lib/calc/water";
+import { ACID_SOLUTIONS, SALTS, type Ion, type Ions } from "@/lib/calc/water";
 import type { FieldErrors } from "@/lib/model/field-errors";
 import type { Preferences } from "@/lib/model/preferences";
 import { recipeConflicts } from "@/lib/model/recipe-conflicts";
 import { ION_FIELDS, SALT_FIELDS } from "@/lib/model/recipe-fields";
+import { ACID_NAMES } from "./acid-names";
 import { ionName, NUMBER_FIELDS, saltName, type Draft } from "./draft";
 import { DraftReader } from "./draft-reader";
 import { readRows, type RowKeys } from "./read-rows";
@@ -113,5 +114,17 @@ function waterOf({ fields }: Draft, reader: DraftReader): Recipe["water"] {
     chloride: ion("chloride"),
     bicarbonate: ion("bicarbonate"),
   };
-  return { source, salts: Object.fromEntries(salts) };
+  return { source, salts: Object.fromEntries(salts), acid: acidOf({ fields }, reader) };
+}
+
+function acidOf({ fields }: Pick<Draft, "fields">, reader: DraftReader): Recipe["water"]["acid"] {
+  const named = ACID_NAMES.find((name) => name === fields["water.acid"].text);
+  if (named === undefined) return null;
+  const ml = reader.optional({
+    name: "water.acidMl",
+    path: "water.acid.ml",
+    entry: fields["water.acidMl"],
+    field: NUMBER_FIELDS["water.acidMl"],
+  });
+  return ml === null ? null : { solution: ACID_SOLUTIONS[named], ml };
 }

@@ -105,7 +105,18 @@ function fermentable(row: RowReader, list: GristList): Fermentable {
     colour: row.number("colour", FERMENTABLE_FIELDS.colour),
     station: list === "mashGrist" ? "mash" : "kettle",
     fermentability: row.optional("fermentability", FERMENTABLE_FIELDS.fermentability),
+    acidity: acidity(row),
   };
+}
+
+/** It comes with the name from the lists; what is not listed is guessed from its colour. */
+function acidity(row: RowReader): Fermentable["acidity"] {
+  const distilledWaterPh = row.optional("distilledWaterPh", FERMENTABLE_FIELDS.distilledWaterPh);
+  const buffering = row.optional("buffering", FERMENTABLE_FIELDS.buffering);
+  const lacticFraction = row.optional("lacticFraction", FERMENTABLE_FIELDS.lacticFraction);
+  return distilledWaterPh === null || buffering === null || lacticFraction === null
+    ? null
+    : { distilledWaterPh, buffering, lacticFraction };
 }
 
 function hop(row: RowReader, use: HopUse): HopAddition {

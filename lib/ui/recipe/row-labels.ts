@@ -11,6 +11,9 @@ export const COLUMN_LABELS: Readonly<Record<Column, string>> = {
   moisture: "Moisture",
   colour: "Colour",
   fermentability: "Fermentability",
+  distilledWaterPh: "Distilled-water pH",
+  buffering: "Buffering",
+  lacticFraction: "Lactic acid",
   grams: "Mass",
   alpha: "Alpha acids",
 };

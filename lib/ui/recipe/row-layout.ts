@@ -68,6 +68,9 @@ export const COLUMN_HEADINGS: Readonly<Record<Column, string>> = {
   moisture: "Moisture",
   colour: "Colour",
   fermentability: "Ferments",
+  distilledWaterPh: "pH",
+  buffering: "Buffering",
+  lacticFraction: "Lactic",
   grams: "Mass",
   alpha: "Alpha",
 };

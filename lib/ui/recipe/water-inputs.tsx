@@ -3,15 +3,23 @@
 import type { ReactElement } from "react";
 import { IONS, SALTS } from "@/lib/calc/water";
 import { ION_FIELDS, SALT_FIELDS } from "@/lib/model/recipe-fields";
+import { ACID_LABELS, ACID_NAMES } from "./acid-names";
 import { ionName, saltName } from "./draft";
 import { DraftNumber } from "./draft-number";
+import { DraftSelect } from "./draft-select";
 import { useEditor } from "./editor-context";
 import { FieldGrid } from "./field-grid";
 import type { StationInputsProps } from "./station-inputs-props";
 
-/** What the water is before anything is added, and the salts that go in. */
+const ACID_CHOICES = [
+  { value: "", text: "None" },
+  ...ACID_NAMES.map((name) => ({ value: name, text: ACID_LABELS[name] })),
+];
+
+/** What the water is before anything is added, and the salts and the acid that go in. */
 export function WaterInputs({ draft, problems }: StationInputsProps): ReactElement {
   const { isReadOnly } = useEditor();
+  const acid = draft.fields["water.acid"].text;
   const salts = isReadOnly ? SALTS.filter((salt) => draft.fields[saltName(salt)].text !== "") : SALTS;
   return (
     <div className="flex flex-col gap-4">
@@ -31,6 +39,21 @@ export function WaterInputs({ draft, problems }: StationInputsProps): ReactEleme
               <DraftNumber key={salt} {...{ draft, problems }} name={saltName(salt)} label={SALT_FIELDS[salt].label} />
             ))}
           </FieldGrid>
+        </fieldset>
+      )}
+      {isReadOnly && acid === "" ? null : (
+        <fieldset>
+          <legend className="mb-2 font-semibold">Acid, in the mash water</legend>
+          <FieldGrid>
+            <DraftSelect draft={draft} name="water.acid" label="Acid" options={ACID_CHOICES} />
+            {acid === "" ? null : <DraftNumber {...{ draft, problems }} name="water.acidMl" label="Millilitres" />}
+          </FieldGrid>
+          {acid === "" ? null : (
+            <p className="mt-2 text-sm">
+              Concentrated acid burns skin and eyes: goggles and gloves, food grade only, and always the acid into the
+              water. Follow the maker's sheet and local codes.
+            </p>
+          )}
         </fieldset>
       )}
     </div>
