@@ -25,6 +25,19 @@ describe("blendWaters", () => {
     expectWithin(blend.magnesium, 12, 1e-12);
   });
 
+  it("refuses a part with an ion or a volume below zero, even where the sum would do", () => {
+    const minus = { ...HARD, ...(JSON.parse('{ "sodium": -1 }') as object) };
+    const parts = [
+      { litres: litres(1), ions: minus },
+      { litres: litres(9), ions: waterOf({ sodium: 50 }) },
+    ];
+    expect(() => blendWaters(parts)).toThrow("sodium -1 mg/L is outside 0 to 10000 mg/L");
+    expect(() => addIons({ source: minus, salts: waterOf({ sodium: 50 }) })).toThrow("sodium -1 mg/L is outside");
+    expect(() => addIons({ source: waterOf({ sodium: 50 }), salts: minus })).toThrow("sodium -1 mg/L is outside");
+    const back = { litres: JSON.parse("-1") as ReturnType<typeof litres>, ions: HARD };
+    expect(() => blendWaters([back, { litres: litres(9), ions: HARD }])).toThrow("water -1 L is outside 0 to 100000 L");
+  });
+
   it("refuses to blend nothing", () => {
     expect(() => blendWaters([])).toThrow("blended water 0 L is outside 0.001 to 100000 L");
   });
