@@ -1,1 +1,9 @@
+export { BINOMIAL_RANGE, binomialUpperTail } from "./binomial-upper-tail";
+export { CHI_SQUARED_QUANTILE_RANGE, chiSquaredQuantile } from "./chi-squared-quantile";
 export { CHI_SQUARED_RANGE, chiSquaredUpperTail } from "./chi-squared-upper-tail";
+export { F_RANGE, fUpperTail } from "./f-upper-tail";
+export { NORMAL_DEVIATE_RANGE, normalCdf } from "./normal-cdf";
+export { NORMAL_PROBABILITY_RANGE, normalQuantile } from "./normal-quantile";
+export { BETA_RANGE, regularisedIncompleteBeta } from "./regularised-incomplete-beta";
+export { T_QUANTILE_RANGE, studentTQuantile } from "./student-t-quantile";
+export { STUDENT_T_RANGE, studentTUpperTail } from "./student-t-upper-tail";
