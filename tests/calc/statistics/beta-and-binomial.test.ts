@@ -8,7 +8,7 @@ const beta = (x: number, a: number, b: number): number => regularisedIncompleteB
 describe("regularisedIncompleteBeta", () => {
   it("is x^a where the second shape is 1 and 1 − (1 − x)^b where the first is (closed forms)", () => {
     for (const x of [1e-6, 0.2, 0.5, 0.97])
-      for (const shape of [0.05, 0.5, 1, 3, 80]) {
+      for (const shape of [0.05, 0.5, 1, 3, 40]) {
         expectWithin(beta(x, shape, 1) / x ** shape, 1, 1e-12);
         expectWithin(beta(x, 1, shape) / -Math.expm1(shape * Math.log1p(-x)), 1, 1e-12);
       }
