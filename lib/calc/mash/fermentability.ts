@@ -1,6 +1,13 @@
-import { fraction, type Fraction } from "../units";
+import { requireInRange } from "../errors";
+import { fraction, type Celsius, type Fraction, type Minutes } from "../units";
 import { ConvertingMash } from "./converting-mash";
-import { requireMashCurve, type MashCurve } from "./mash-curve";
+import { MASH_CURVE_RANGE, requireMashCurve, type MashCurve } from "./mash-curve";
+
+/** A rest of the mash. */
+export interface Rest {
+  readonly celsius: Celsius;
+  readonly minutes: Minutes;
+}
 
 export interface Fermentability {
   /** Share of the dissolved extract that a yeast can ferment to the end (real attenuation). */
@@ -37,7 +44,8 @@ const REAL_PER_APPARENT = 0.8192;
  * hydrolysis is fitted to measured attenuation limits. It is a pale barley malt at 2.5 to 4 L/kg and a usual mash pH:
  * thickness, pH, grind, limit dextrinase and the enzymes of the single malt are left out.
  *
- * @param a.curve - Minutes and °C of the mash, by rising minute, with straight lines between.
+ * @param a.curve - Minutes and °C of the mash, by rising minute, with straight lines between; or
+ * @param a.steps - its rests, °C and minutes, each reached at once.
  * @returns Fractions; the apparent limit within about 0.03 of a usual malt's, steps alone within 0.001 of the equations.
  * @validRange Rests of 55 to 78 °C. 0 to 102 °C are followed, up to 48 h.
  * @throws {@link OutOfRangeError} when the curve is empty, runs back in time or leaves the range.
@@ -47,7 +55,8 @@ const REAL_PER_APPARENT = 0.8192;
  * @example
  * fermentability({ curve: [[0, 66], [60, 66]] }); // { fermentable: 0.66, apparentLimit: 0.80, converted: 0.98, … }
  */
-export function fermentability({ curve }: { readonly curve: MashCurve }): Fermentability {
+export function fermentability(a: { readonly curve: MashCurve } | { readonly steps: readonly Rest[] }): Fermentability {
+  const curve = "curve" in a ? a.curve : curveOfRests(a.steps);
   requireMashCurve(curve);
   const mash = new ConvertingMash();
   mash.follow(curve);
@@ -61,4 +70,13 @@ export function fermentability({ curve }: { readonly curve: MashCurve }): Fermen
     alphaLeft: fraction(mash.alpha),
     betaLeft: fraction(mash.beta),
   };
+}
+
+function curveOfRests(rests: readonly Rest[]): MashCurve {
+  let minute = 0;
+  return rests.flatMap(({ celsius, minutes }) => {
+    const from = minute;
+    minute += requireInRange("length of the rest", minutes, MASH_CURVE_RANGE.minute);
+    return [[from, celsius] as const, [minute, celsius] as const];
+  });
 }

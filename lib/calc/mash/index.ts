@@ -1,5 +1,5 @@
 export { REFERENCE_MASH, attenuationShift, type AttenuationShift } from "./attenuation-shift";
-export { fermentability, type Fermentability } from "./fermentability";
+export { fermentability, type Fermentability, type Rest } from "./fermentability";
 export { firstWortPlato } from "./first-wort-plato";
 export { gristExtract } from "./grist-extract";
 export { MASH_CURVE_RANGE, type MashCurve } from "./mash-curve";

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { fermentability, starchConversion, type MashCurve } from "@/lib/calc/mash";
 import { integrateOde } from "@/lib/calc/numerics";
+import { celsius, minutes, type Celsius, type Minutes } from "@/lib/calc/units";
 import { expectWithin } from "../../support/expect-within";
 
 const rest = (celsius: number, minutes = 60): MashCurve => [
@@ -195,6 +196,31 @@ describe("fermentability", () => {
   ])("refuses: $says", ({ curve, says }) => {
     expect(() => fermentability({ curve })).toThrow(says);
     expect(() => starchConversion({ curve })).toThrow(says);
+  });
+});
+
+describe("fermentability of rests", () => {
+  it("is that of the curve that steps from rest to rest", () => {
+    const steps = [
+      { celsius: celsius(63), minutes: minutes(30) },
+      { celsius: celsius(72), minutes: minutes(20) },
+    ];
+    const curve = [
+      [0, 63],
+      [30, 63],
+      [30, 72],
+      [50, 72],
+    ] as const;
+    expect(fermentability({ steps })).toEqual(fermentability({ curve }));
+  });
+
+  it("refuses a rest that runs back in time and a mash without rests", () => {
+    // As it may come out of JSON.
+    const backwards = JSON.parse('[{ "celsius": 63, "minutes": -1 }]') as { celsius: Celsius; minutes: Minutes }[];
+    expect(() => fermentability({ steps: backwards })).toThrow("length of the rest -1 min is outside 0 to 2880 min");
+    expect(() => fermentability({ steps: [] })).toThrow(
+      "points of the mash curve 0 points is outside 1 to 1000 points",
+    );
   });
 });
 
