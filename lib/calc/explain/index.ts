@@ -4,3 +4,11 @@ export { explainFermentable } from "./explain-fermentable";
 export { explainHop } from "./explain-hop";
 export { limitWords, type LimitWords } from "./limit-words";
 export type { SourceReference } from "./source-titles";
+export {
+  explainFunction,
+  type ExplainedFunction,
+  type FunctionExplanation,
+  type Sensitivity,
+} from "./functions/explain-function";
+export { FUNCTION_RECORDS } from "./functions/function-records";
+export type { FunctionInput, FunctionRecord } from "./functions/function-record";

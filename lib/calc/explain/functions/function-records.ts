@@ -1,0 +1,51 @@
+import { ALCOHOL_FUNCTIONS } from "./alcohol-functions";
+import { BITTERNESS_CURVE_FUNCTIONS } from "./bitterness-curve-functions";
+import { BITTERNESS_FUNCTIONS } from "./bitterness-functions";
+import { CARBONATION_FUNCTIONS } from "./carbonation-functions";
+import { CARBONATION_PRIMING_FUNCTIONS } from "./carbonation-priming-functions";
+import { COLOUR_FUNCTIONS } from "./colour-functions";
+import { FERMENTATION_FUNCTIONS } from "./fermentation-functions";
+import { GRAVITY_FUNCTIONS } from "./gravity-functions";
+import { GRAVITY_INSTRUMENT_FUNCTIONS } from "./gravity-instrument-functions";
+import { HEAT_KETTLE_FUNCTIONS } from "./heat-kettle-functions";
+import { HEAT_MASH_FUNCTIONS } from "./heat-mash-functions";
+import { HEAT_WATER_FUNCTIONS } from "./heat-water-functions";
+import { JUDGING_FUNCTIONS } from "./judging-functions";
+import { JUDGING_TEST_FUNCTIONS } from "./judging-test-functions";
+import { KETTLE_FUNCTIONS } from "./kettle-functions";
+import { LAUTER_FUNCTIONS } from "./lauter-functions";
+import { MASH_FUNCTIONS } from "./mash-functions";
+import { UNITS_FUNCTIONS } from "./units-functions";
+import { UNITS_QUANTITY_FUNCTIONS } from "./units-quantity-functions";
+import { WATER_ACID_FUNCTIONS } from "./water-acid-functions";
+import { WATER_FUNCTIONS } from "./water-functions";
+import { WATER_MIXING_FUNCTIONS } from "./water-mixing-functions";
+import { WATER_PH_FUNCTIONS } from "./water-ph-functions";
+import type { FunctionRecord } from "./function-record";
+
+/** How every public function of the library is explained; a test holds it to the exports of all subjects. */
+export const FUNCTION_RECORDS: readonly FunctionRecord[] = [
+  ...ALCOHOL_FUNCTIONS,
+  ...BITTERNESS_CURVE_FUNCTIONS,
+  ...BITTERNESS_FUNCTIONS,
+  ...CARBONATION_FUNCTIONS,
+  ...CARBONATION_PRIMING_FUNCTIONS,
+  ...COLOUR_FUNCTIONS,
+  ...FERMENTATION_FUNCTIONS,
+  ...GRAVITY_FUNCTIONS,
+  ...GRAVITY_INSTRUMENT_FUNCTIONS,
+  ...HEAT_KETTLE_FUNCTIONS,
+  ...HEAT_MASH_FUNCTIONS,
+  ...HEAT_WATER_FUNCTIONS,
+  ...JUDGING_FUNCTIONS,
+  ...JUDGING_TEST_FUNCTIONS,
+  ...KETTLE_FUNCTIONS,
+  ...LAUTER_FUNCTIONS,
+  ...MASH_FUNCTIONS,
+  ...UNITS_FUNCTIONS,
+  ...UNITS_QUANTITY_FUNCTIONS,
+  ...WATER_ACID_FUNCTIONS,
+  ...WATER_FUNCTIONS,
+  ...WATER_MIXING_FUNCTIONS,
+  ...WATER_PH_FUNCTIONS,
+];
