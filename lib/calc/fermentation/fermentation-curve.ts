@@ -112,7 +112,8 @@ function toResult(originalPlato: number, fit: CurveFit, degreesOfFreedom: number
   const possible = apparentRange(originalPlato);
   const isSeen = finalPlato >= possible.min && finalPlato < originalPlato - DONE_WITHIN_PLATO;
   if (!isSeen) return { ok: false, reason: "end-not-in-sight" };
-  const scatter = degreesOfFreedom > 0 ? Math.max(1, Math.sqrt(chiSquared / degreesOfFreedom)) : 1;
+  // Four readings or more for three parameters: at least one is left over.
+  const scatter = Math.max(1, Math.sqrt(chiSquared / degreesOfFreedom));
   const finalSd = spread(fit, [1, 0, 0]);
   const done = dayWithin(DONE_WITHIN_PLATO, originalPlato, parameters);
   const doneSd = spread(fit, done.slopes);
