@@ -1,4 +1,4 @@
-import { studentTQuantile } from "./student-t-quantile";
+import { studentTQuantile } from "../statistics";
 import { chancesOfFirst } from "./chances-of-first";
 import { connectedGroups, type ConnectedGroup } from "./connected-groups";
 import { entryCovariance, judgeModel, type JudgeModel } from "./judge-model";

@@ -1,4 +1,4 @@
-import { fUpperTail } from "./f-upper-tail";
+import { F_RANGE, fUpperTail } from "../statistics";
 import { solveUpper } from "./cholesky";
 import { entryCovariance, type JudgeModel } from "./judge-model";
 import type { ScoredTable } from "./scored-table";
@@ -85,7 +85,8 @@ function chanceToBeat({ table, model, residualSd, df }: Fit, entry: number, lead
     entryCovariance(table, model, leader, leader) -
     2 * entryCovariance(table, model, entry, leader);
   const behind = (model.adjusted[leader] ?? 0) - (model.adjusted[entry] ?? 0);
-  return fUpperTail({ f: behind ** 2 / (variance * residualSd ** 2), df1: 1, df2: df }) / 2;
+  const f = Math.min(F_RANGE.f.max, behind ** 2 / (variance * residualSd ** 2));
+  return fUpperTail({ f, df1: 1, df2: df }) / 2;
 }
 
 function bestOf(candidates: readonly Candidate[], errors: Float64Array, sign: number): number {

@@ -1,5 +1,5 @@
 import { OutOfRangeError, requireInRange, type Range } from "../errors";
-import { binomialUpperTail } from "./binomial-upper-tail";
+import { binomialUpperTail } from "../statistics";
 import { proportionInterval } from "./proportion-interval";
 
 /** Tests in which an assessor must choose, and the chance to choose right by guessing. */

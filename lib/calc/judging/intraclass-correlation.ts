@@ -1,5 +1,5 @@
 import { requireInRange } from "../errors";
-import { fUpperTail } from "./f-upper-tail";
+import { F_RANGE, fUpperTail } from "../statistics";
 import { agreementLimits, consistencyLimits, type Limits } from "./intraclass-limits";
 import { meanSquares, type MeanSquares } from "./mean-squares";
 import { requireScoreTable, type ScoreTable } from "./score-table";
@@ -79,7 +79,9 @@ export function intraclassCorrelation(a: {
   const icc = ofPanel ? stepUp(single.icc) : single.icc;
   const high = ofPanel ? stepUp(single.high) : single.high;
   const low = isPossible(single.low) ? (ofPanel ? stepUp(single.low) : single.low) : null;
-  return { ok: true, icc, f, df1, df2, p: fUpperTail({ f, df1, df2 }), low, high, meanSquares: squares };
+  // Judges who all but agree may pass the largest ratio that the tail is computed for; it is nothing there.
+  const p = fUpperTail({ f: Math.min(f, F_RANGE.f.max), df1, df2 });
+  return { ok: true, icc, f, df1, df2, p, low, high, meanSquares: squares };
 }
 
 function agreement({ entries: b, judges: j, residual: e }: MeanSquares, n: number, k: number): number {

@@ -1,5 +1,5 @@
 import { findRoot } from "../numerics";
-import { fUpperTail } from "./f-upper-tail";
+import { fUpperTail } from "../statistics";
 import type { MeanSquares } from "./mean-squares";
 
 /** Confidence limits of the correlation of single scores. */

@@ -1,4 +1,4 @@
-import { binomialUpperTail } from "./binomial-upper-tail";
+import { binomialUpperTail } from "../statistics";
 import { ASSESSORS_RANGE, requireCount } from "./forced-choice";
 import { proportionInterval } from "./proportion-interval";
 

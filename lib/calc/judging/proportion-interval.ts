@@ -1,5 +1,5 @@
 import { findRoot } from "../numerics";
-import { binomialUpperTail } from "./binomial-upper-tail";
+import { binomialUpperTail } from "../statistics";
 
 /**
  * Finds the proportions under which a count this high, or this low, still has a chance of one in ten.

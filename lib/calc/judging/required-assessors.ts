@@ -1,5 +1,5 @@
 import { requireInRange } from "../errors";
-import { binomialUpperTail } from "./binomial-upper-tail";
+import { binomialUpperTail } from "../statistics";
 import { ASSESSORS_RANGE, GUESSING, type ForcedChoice } from "./forced-choice";
 
 export const PLANNING_RANGE = {

@@ -44,6 +44,16 @@ describe("the chance of being first", () => {
     for (const { chanceOfFirst } of entries) expectWithin(chanceOfFirst, 1 / 3, ofDraws(1 / 3));
   });
 
+  it("is all with the leader where judges agree but for a billionth of a point", () => {
+    const { entries, residualSd } = adjusted([
+      [30, 35, 40],
+      [28, 33, 38 + 1e-9],
+      [29, 34, 39],
+    ]);
+    expect(residualSd).toBeGreaterThan(0);
+    expect(entries.map(({ chanceOfFirst }) => chanceOfFirst)).toEqual([0, 0, 1]);
+  });
+
   it("is shared by those level at the top where judges leave no scatter, and all of it is for one alone", () => {
     const clear = adjusted([
       [30, 35, 33],

@@ -110,6 +110,18 @@ describe("intraclassCorrelation", () => {
     expectWithin(found(shifted, "1,1").icc, (56.1867 - 2) / (56.1867 + 2), 0.0001);
   });
 
+  it("takes judges who agree but for a billionth of a point", () => {
+    const near = [
+      [30, 35, 40],
+      [28, 33, 38 + 1e-9],
+    ];
+    const { icc, p, low, high } = found(near, "3,1");
+    expectWithin(icc, 1, 1e-12);
+    expectWithin(p, 0, 1e-9);
+    expectWithin(low ?? Number.NaN, 1, 1e-9);
+    expect(high).toBeLessThanOrEqual(1);
+  });
+
   it("says so where a variance would be negative", () => {
     // BMS 0.25, JMS 0.25, EMS 6.25: (0.25 − 6.25) / (0.25 + 6.25 + 2 (0.25 − 6.25) / 2) = −12 is no correlation.
     const scores = [
