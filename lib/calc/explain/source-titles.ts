@@ -1,5 +1,6 @@
 /** Sources of the explained numbers: anchor of docs/sources.md and what stands there, in one line. */
 export const SOURCE_TITLES = {
+  "abramowitz-stegun-1964": "Abramowitz and Stegun 1964: probability functions",
   "antoine-water": "Antoine equation of water, handbook constants",
   "asbc-beer-10a": "ASBC Methods of Analysis, Beer-10A: colour of beer",
   "asbc-beer-13": "ASBC Methods of Analysis, Beer-13: carbon dioxide in beer",
@@ -12,6 +13,7 @@ export const SOURCE_TITLES = {
   "brandam-2003": "Brandam and others 2003: hydrolysis of starch during mashing",
   "brewing-room-book-1985": "The Brewing Room Book 1984/85: specific heat of malt",
   "bubnik-1995": "Bubník and others 1995, Sugar Technologists Manual: density and specific heat of sugar solutions",
+  "chan-1983": "Chan, Golub and LeVeque 1983: sums of squares that keep their digits",
   "chandrasekhar-mash": "Chandrasekhar: attenuation against mash temperature",
   "cie-1931": "CIE 1931: standard observer of 2°, illuminant D65",
   "cie-1964": "CIE 1964: standard observer of 10°, illuminant C",
@@ -28,6 +30,7 @@ export const SOURCE_TITLES = {
   "feistel-wagner-2006": "Feistel and Wagner 2006: heat of melting of ice",
   "fix-fix-1997": "Fix and Fix 1997: yeast to pitch",
   "garetz-1994": "Garetz 1994: loss of alpha acids in storage",
+  "gelman-2013": "Gelman and others 2013, Bayesian Data Analysis: normal–normal hierarchical model",
   "hamilton-lewis-1974": "Hamilton and Lewis 1974: wort extract and attenuation",
   "harris-macwilliam-1961": "Harris and MacWilliam 1961: worts mashed under various conditions",
   "henry-co2": "Henry's law for carbon dioxide in beer, as the German handbooks print it",
@@ -58,6 +61,7 @@ export const SOURCE_TITLES = {
   "nickerson-likens-1979": "Nickerson and Likens 1979: hop storage index",
   "nist-sp-811": "NIST SP 811, 2008: exact definitions of US units",
   "nist-steam-tables": "NIST/ASME steam tables: heat of evaporation",
+  "nist-strd": "NIST Statistical Reference Datasets: certified results",
   "oiml-r22": "OIML R 22, 1973: density of ethanol",
   "oiv-ma-as2-02": "OIV-MA-AS2-02: refractometry, correction for temperature",
   "plummer-busenberg-1982": "Plummer and Busenberg 1982: carbonate equilibria in water",

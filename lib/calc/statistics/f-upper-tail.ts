@@ -2,7 +2,7 @@ import { requireInRange } from "../errors";
 import { betaTail } from "./beta-tail";
 
 export const F_RANGE = {
-  f: { unit: "", min: 0, max: 1e12 },
+  f: { unit: "", min: 0, max: 1e300 },
   df: { unit: "", min: 0.1, max: 1e6 },
 } as const;
 
@@ -13,7 +13,7 @@ export const F_RANGE = {
  * @param a.df1 - Degrees of freedom above, not necessarily whole.
  * @param a.df2 - Degrees of freedom below.
  * @returns Probability, within 1e-12 of its size.
- * @validRange Ratios up to 1e12; degrees of freedom from 0.1 to a million.
+ * @validRange Ratios up to 1e300; degrees of freedom from 0.1 to a million.
  * @throws {@link OutOfRangeError} when the ratio or a number of degrees of freedom is outside its range.
  * @source Abramowitz and Stegun 1964, 26.6.2 (docs/sources.md#abramowitz-stegun-1964)
  * @example

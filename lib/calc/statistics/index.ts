@@ -7,3 +7,8 @@ export { NORMAL_PROBABILITY_RANGE, normalQuantile } from "./normal-quantile";
 export { BETA_RANGE, regularisedIncompleteBeta } from "./regularised-incomplete-beta";
 export { T_QUANTILE_RANGE, studentTQuantile } from "./student-t-quantile";
 export { STUDENT_T_RANGE, studentTUpperTail } from "./student-t-upper-tail";
+export { ANOVA_GROUPS_RANGE, type OneWayAnova, oneWayAnova } from "./one-way-anova";
+export { LINE_POINTS_RANGE, leastSquaresLine, type StraightLine } from "./least-squares-line";
+export { type PartialPooling, partialPooling, POOLING_RANGE } from "./partial-pooling";
+export { type PooledUnit } from "./between-units";
+export { SAMPLE_VALUE_RANGE } from "./sample";
