@@ -1,4 +1,7 @@
 import type { Ambient, Equipment, Recipe } from "@/lib/calc/ledger";
+import { Column } from "./cell-column";
+import { addAcidity, addEnzymes } from "./mash-cells";
+import { addBalances, addWater } from "./report-cells";
 
 /** What the cells know of a kettle: the figures that differ from member to member. */
 export const KETTLE_INPUTS = [
@@ -15,33 +18,6 @@ export const KETTLE_INPUTS = [
 ] as const;
 
 export type KettleInput = (typeof KETTLE_INPUTS)[number];
-
-type Cell = string | number;
-
-/** A column of labelled cells; a formula names other cells as [label]. */
-class Column {
-  private readonly rows: Cell[] = [];
-  private readonly at = new Map<string, number>();
-
-  add(label: string, content: Cell): void {
-    this.at.set(label, this.rows.length);
-    this.rows.push(typeof content === "number" ? content : `=${this.resolve(content)}`);
-  }
-
-  private resolve(formula: string): string {
-    return formula.replace(/\[([^\]]+)\]/g, (_, label: string) => `A${String(this.row(label) + 1)}`);
-  }
-
-  row(label: string): number {
-    const row = this.at.get(label);
-    if (row === undefined) throw new Error(`no cell is called ${label}`);
-    return row;
-  }
-
-  sheet(): Cell[][] {
-    return this.rows.map((cell) => [cell]);
-  }
-}
 
 /** Density at 20 °C over that of water and specific gravity in air, from extract. */
 function addDensity(column: Column, name: string, plato: string): void {
@@ -69,9 +45,13 @@ export function ledgerCells(recipe: Recipe, equipment: Equipment, ambient: Ambie
   column.add("air", ambient.air);
   addGrist(column, recipe);
   addMasses(column, equipment);
+  addWater(column, recipe);
+  addAcidity(column, recipe);
   addTimes(column, recipe, equipment, ambient);
+  addEnzymes(column, recipe);
   addHops(column, recipe);
   addBeer(column, recipe, equipment);
+  addBalances(column, recipe, equipment);
   return column;
 }
 
@@ -173,7 +153,7 @@ function addHops(column: Column, recipe: Recipe): void {
 
 function addBeer(column: Column, recipe: Recipe, equipment: Equipment): void {
   const attenuation = (recipe.yeast.attenuationLow + recipe.yeast.attenuationHigh) / 2;
-  column.add("attenuation", attenuation);
+  column.add("attenuation", `${String(attenuation)}+[shift]`);
   addDensity(column, "final", "[postBoil P]*(1-[attenuation])");
   column.add("realExtract", "0.1808*[postBoil P]+0.8192*[final P]");
   column.add("alcoholW", "([postBoil P]-[realExtract])/(2.0665-0.010665*[postBoil P])");
@@ -187,5 +167,3 @@ function addBeer(column: Column, recipe: Recipe, equipment: Equipment): void {
   const residual = 3.0378 - 0.050062 * f + 0.00026555 * f * f;
   column.add("priming", `[packaged]*(${String(packaging.carbonation - residual)})*1.9635/0.5143`);
 }
-
-export type { Column };

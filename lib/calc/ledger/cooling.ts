@@ -117,9 +117,15 @@ function restCurve(a: CoolingInput, fromC: number, standMinutes: number): Curve 
     heatCapacity: joulesPerKelvin(a.masses.postBoilKg * specificHeat + kettle.heatCapacity),
     lossCoefficient: kettle.lossCoefficient.value,
   };
-  return Array.from({ length: STAND_PIECES + 1 }, (_, i) => {
-    const minute = (standMinutes * i) / STAND_PIECES;
+  const ambientC = a.ambient.air;
+  const pieceMin = standMinutes / STAND_PIECES;
+  const aboveAirK = fromC - ambientC;
+  // Newton's law takes the same share off in each piece.
+  const share = aboveAirK === 0 ? 1 : (restTemperature({ ...rest, minutes: minutes(pieceMin) }) - ambientC) / aboveAirK;
+  const curve: (readonly [number, number])[] = [];
+  for (let i = 0, aboveK = aboveAirK; i <= STAND_PIECES; i++, aboveK *= share) {
     // Wort does not get colder than freezing; hops do nothing there.
-    return [minute, Math.max(0, restTemperature({ ...rest, minutes: minutes(minute) }))] as const;
-  });
+    curve.push([i * pieceMin, Math.max(0, ambientC + aboveK)]);
+  }
+  return curve;
 }

@@ -1,6 +1,6 @@
-import { equivalentBoilMinutes, ibuFromEquivalentMinutes, isomerisationRates, tinsethUtilisation } from "../bitterness";
+import { equivalentBoilMinutes, isomerisationRates, tinsethUtilisation } from "../bitterness";
 import { platoToSpecificGravity } from "../gravity";
-import { celsius, degreesPlato, ibu, litres, minutes, specificGravity } from "../units";
+import { celsius, degreesPlato, ibu, minutes, specificGravity } from "../units";
 import type { Cooling, Curve } from "./cooling";
 import type { HopResult } from "./ledger";
 import type { Masses } from "./mass-balance";
@@ -42,18 +42,10 @@ export function hopResults(a: {
         ? Math.min(hop.minutes, recipe.boil) * boilRate + afterFlameOut
         : standPart(hop, recipe, cooling.stand, standMinutes, afterFlameOut) + chillMinutes;
     const counted = minutes(Math.min(LONGEST_COUNTED_MIN, equivalentMinutes));
-    const boiledIbu = ibuFromEquivalentMinutes({
-      alphaFraction: hop.alpha,
-      grams: hop.grams,
-      litres: litres(a.postBoilL),
-      sg,
-      equivalentMinutes: counted,
-    });
-    return {
-      ibu: boiledIbu * a.boiledShare,
-      equivalentMinutes,
-      utilisation: tinsethUtilisation({ sg, minutes: counted }),
-    };
+    const utilisation = tinsethUtilisation({ sg, minutes: counted });
+    // Tinseth's bitterness is the alpha acids added times what is used of them.
+    const boiledIbu = (utilisation * 1000 * hop.grams * hop.alpha) / a.postBoilL;
+    return { ibu: boiledIbu * a.boiledShare, equivalentMinutes, utilisation };
   });
 }
 
