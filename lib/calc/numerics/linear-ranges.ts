@@ -1,0 +1,31 @@
+import { OutOfRangeError, requireInRange } from "../errors";
+
+export const LINEAR_RANGE = {
+  entry: { unit: "", min: -1e100, max: 1e100 },
+  unknowns: { unit: "", min: 1, max: 200 },
+  rows: { unit: "", min: 1, max: 20_000 },
+  weight: { unit: "", min: 1e-30, max: 1e30 },
+} as const;
+
+/**
+ * Refuses a matrix whose rows differ in length or hold what is not a number.
+ *
+ * @param quantity - What a row is, for the message of a refusal.
+ * @param length - Length that every row must have.
+ * @throws {@link OutOfRangeError} when a row or an entry does not fit.
+ */
+export function requireRows(quantity: string, rows: readonly (readonly number[])[], length: number): void {
+  for (const row of rows) {
+    requireLength(`length of a ${quantity}`, row.length, length);
+    for (const entry of row) requireInRange("entry", entry, LINEAR_RANGE.entry);
+  }
+}
+
+/**
+ * Refuses a list of the wrong length.
+ *
+ * @throws {@link OutOfRangeError} when the length is not the one wanted.
+ */
+export function requireLength(quantity: string, length: number, wanted: number): void {
+  if (length !== wanted) throw new OutOfRangeError(quantity, length, { unit: "", min: wanted, max: wanted });
+}
