@@ -110,7 +110,7 @@ describe("the beer worked by hand (docs/worked-examples.md#one-beer)", () => {
   it("goes through every station", () => {
     const stations = new Set(ROWS.map(({ id }) => id?.split(".")[0]));
     expect([...stations]).toEqual(["water", "mash", "lauter", "kettle", "stand", "fermenter", "package"]);
-    expect(ROWS.length).toBeGreaterThan(30);
+    expect(ROWS.length).toBe(section.split("\n| `").length - 1);
   });
 
   it.each(ROWS)("$id is $printed", ({ id, printed }) => {
