@@ -102,28 +102,35 @@ interface Effect {
 }
 
 function effectsOf(a: Parameters<typeof intervals>[0], centre: Ledger): Effect[] {
-  const water = {
-    mashWaterKg: waterKg(centre.quantities["water.mash"] ?? 0),
-    spargeKg: waterKg(centre.quantities["water.sparge"] ?? 0),
-  };
-  const effects: Effect[] = [];
+  const water = waterOf(centre);
   const shiftSd = mashedMalt(centre.phases)?.shiftSd ?? 0;
-  for (const input of uncertainInputs({ ...a, shiftSd })) {
-    const up = brewWithWater({ ...a, ...water, ...input.up });
-    const down = brewWithWater({ ...a, ...water, ...input.down });
+  return uncertainInputs({ ...a, shiftSd }).map(({ name, move, reach }) => {
+    const up = brewWithWater({ ...a, ...water, ...move(a, 1) });
+    const down = brewWithWater({ ...a, ...water, ...move(a, -1) });
     // Where one side cannot be brewed any more, the other tells how steep the middle is.
     const high = up.ok ? up.ledger : centre;
     const low = down.ok ? down.ledger : centre;
-    const span = up.ok && down.ok ? 2 : 1;
+    const span = (up.ok ? reach.up : 0) + (down.ok ? reach.down : 0);
     const change: Partial<Record<QuantityId, number>> = {};
     for (const id of QUANTITY_IDS) {
       const most = high.quantities[id];
       const least = low.quantities[id];
-      if (most !== null && least !== null) change[id] = ((most - least) / span) * input.scale;
+      if (most !== null && least !== null && span > 0) change[id] = (most - least) / span;
     }
-    effects.push({ name: input.name, change });
-  }
-  return effects;
+    return { name, change };
+  });
+}
+
+/**
+ * Measures out the water that a plan asks for.
+ *
+ * @returns Mash and sparge water, kg.
+ */
+export function waterOf({ quantities }: Ledger): { readonly mashWaterKg: number; readonly spargeKg: number } {
+  return {
+    mashWaterKg: waterKg(quantities["water.mash"] ?? 0),
+    spargeKg: waterKg(quantities["water.sparge"] ?? 0),
+  };
 }
 
 function varianceOf(effects: readonly Effect[], id: QuantityId, correlations: readonly FigureCorrelation[]): number {

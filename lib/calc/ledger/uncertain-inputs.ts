@@ -1,7 +1,7 @@
-import { fraction, ph } from "../units";
+import { ebc, fraction, ph } from "../units";
 import { acidityOf } from "./acidity-of";
 import type { Equipment, Figure } from "./equipment";
-import type { Recipe } from "./recipe";
+import type { Fermentable, Recipe } from "./recipe";
 
 /** The figures of a kettle that carry an uncertainty, as they stand in the equipment. */
 export type FigureName =
@@ -18,13 +18,19 @@ export type FigureName =
   | "chiller.conductance"
   | "fermenter.left";
 
-/** One thing that is not exactly known, moved up and down. */
+/** What is moved. */
+export interface Moved {
+  readonly recipe: Recipe;
+  readonly equipment: Equipment;
+}
+
+/** One thing that is not exactly known. */
 export interface UncertainInput {
   readonly name: FigureName | "malt extract" | "malt colour" | "malt acidity" | "alpha acids" | "attenuation";
-  readonly up: { readonly recipe: Recipe } | { readonly equipment: Equipment };
-  readonly down: { readonly recipe: Recipe } | { readonly equipment: Equipment };
-  /** One standard uncertainty over the half-distance that was really moved: above 1 where a bound cut it short. */
-  readonly scale: number;
+  /** Moves it by so many standard uncertainties, as far as its bounds allow. */
+  readonly move: (brew: Moved, deviations: number) => Moved;
+  /** How many standard uncertainties it moves up for one, and down: less than 1 where a bound cuts it short. */
+  readonly reach: { readonly up: number; readonly down: number };
 }
 
 /** Raw materials, relative standard uncertainty of a lot against its class. Common practice, no source. */
@@ -36,144 +42,153 @@ const MALT_PH_SD = 0.08;
 /** Share of a yeast's attenuation range that one standard deviation covers: the range is taken as ±2 sd. */
 const ATTENUATION_RANGE_SHARE = 1 / 4;
 
+const WHOLE = { up: 1, down: 1 } as const;
+
 /**
  * Lists what a prediction rests on and how far each may be off.
  *
  * @param a.shiftSd - Standard uncertainty of what the mash adds to the attenuation.
- * @returns For each figure with an uncertainty, recipe or equipment with it moved up and down.
+ * @returns Each thing with an uncertainty, and how to move it.
  * @source Figures carry their own uncertainty; raw materials docs/sources.md#trade-practice
  */
-export function uncertainInputs(a: {
-  readonly recipe: Recipe;
-  readonly equipment: Equipment;
-  readonly shiftSd: number;
-}): UncertainInput[] {
-  const { recipe, equipment } = a;
-  const found: UncertainInput[] = [];
-  const figure: MoveFigure = (name, of, set, most = Infinity) => {
-    if (of.sd <= 0) return;
-    const up = Math.min(most, of.value + of.sd);
-    const down = Math.max(0, of.value - of.sd);
-    if (up > down)
-      found.push({
-        name,
-        up: { equipment: set(up) },
-        down: { equipment: set(down) },
-        scale: (2 * of.sd) / (up - down),
-      });
-  };
-  kettleFigures(equipment, figure);
-  lauterFigures(equipment, figure);
-  coldFigures(equipment, figure);
-  found.push(...materials(recipe), ...attenuationInput(recipe, a.shiftSd));
-  return found;
+export function uncertainInputs(a: Moved & { readonly shiftSd: number }): UncertainInput[] {
+  const { recipe, equipment, shiftSd } = a;
+  const { yeast } = recipe;
+  const attenuationSd = Math.hypot((yeast.attenuationHigh - yeast.attenuationLow) * ATTENUATION_RANGE_SHARE, shiftSd);
+  return [...figures(equipment), ...materials(), ...(attenuationSd > 0 ? [attenuation(attenuationSd)] : [])];
 }
 
-type MoveFigure = (name: FigureName, of: Figure<number>, set: (value: number) => Equipment, most?: number) => void;
-
-/** A figure with another value; the bound of its unit was kept by the caller. */
-function moved<Q extends number>(of: Figure<Q>, value: number): Figure<Q> {
-  return { ...of, value: value as Q };
+interface FigureOf {
+  readonly name: FigureName;
+  readonly of: (equipment: Equipment) => Figure<number>;
+  readonly withFigure: (equipment: Equipment, figure: Figure<number>) => Equipment;
+  readonly most?: number;
 }
 
-function kettleFigures(equipment: Equipment, figure: MoveFigure): void {
-  const { kettle } = equipment;
-  const set = (part: Partial<Equipment["kettle"]>): Equipment => ({ ...equipment, kettle: { ...kettle, ...part } });
-  figure("kettle.heatShare", kettle.heatShare, (v) => set({ heatShare: moved(kettle.heatShare, v) }), 1);
-  figure("kettle.lossCoefficient", kettle.lossCoefficient, (v) =>
-    set({ lossCoefficient: moved(kettle.lossCoefficient, v) }),
-  );
-  figure("kettle.boilOff", kettle.boilOff, (v) => set({ boilOff: moved(kettle.boilOff, v) }));
-  figure("kettle.trub", kettle.trub, (v) => set({ trub: moved(kettle.trub, v) }));
-  figure("kettle.transfer", kettle.transfer, (v) => set({ transfer: moved(kettle.transfer, v) }));
-}
+/** A figure in the kettle, lauter or elsewhere; the value stays within the bounds of its unit, which the type then keeps. */
+const FIGURES: readonly FigureOf[] = [
+  ...kettleFigures(),
+  ...lauterFigures(),
+  {
+    name: "hopAbsorption",
+    of: (equipment) => equipment.hopAbsorption,
+    withFigure: (equipment, figure) => ({ ...equipment, hopAbsorption: figure as Equipment["hopAbsorption"] }),
+  },
+  {
+    name: "chiller.conductance",
+    of: (equipment) => equipment.chiller.conductance,
+    withFigure: (equipment, figure) => ({
+      ...equipment,
+      chiller: { ...equipment.chiller, conductance: figure as Equipment["chiller"]["conductance"] },
+    }),
+  },
+  {
+    name: "fermenter.left",
+    of: (equipment) => equipment.fermenter.left,
+    withFigure: (equipment, figure) => ({
+      ...equipment,
+      fermenter: { ...equipment.fermenter, left: figure as Equipment["fermenter"]["left"] },
+    }),
+  },
+];
 
-function lauterFigures(equipment: Equipment, figure: MoveFigure): void {
-  const { lauter } = equipment;
-  const set = (part: Partial<Equipment["lauter"]>): Equipment => ({ ...equipment, lauter: { ...lauter, ...part } });
-  figure("lauter.absorption", lauter.absorption, (v) => set({ absorption: moved(lauter.absorption, v) }));
-  figure("lauter.deadSpace", lauter.deadSpace, (v) => set({ deadSpace: moved(lauter.deadSpace, v) }));
-  figure("lauter.bypass", lauter.bypass, (v) => set({ bypass: moved(lauter.bypass, v) }), 1);
-  figure("lauter.conversion", lauter.conversion, (v) => set({ conversion: moved(lauter.conversion, v) }), 1);
-}
-
-function coldFigures(equipment: Equipment, figure: MoveFigure): void {
-  const { chiller, fermenter, hopAbsorption } = equipment;
-  figure("hopAbsorption", hopAbsorption, (v) => ({ ...equipment, hopAbsorption: moved(hopAbsorption, v) }));
-  figure("chiller.conductance", chiller.conductance, (v) => ({
-    ...equipment,
-    chiller: { ...chiller, conductance: moved(chiller.conductance, v) },
+function kettleFigures(): FigureOf[] {
+  const names = ["heatShare", "lossCoefficient", "boilOff", "trub", "transfer"] as const;
+  return names.map((name) => ({
+    name: `kettle.${name}`,
+    of: (equipment) => equipment.kettle[name],
+    withFigure: (equipment, figure) => ({ ...equipment, kettle: { ...equipment.kettle, [name]: figure } }),
+    ...(name === "heatShare" ? { most: 1 } : {}),
   }));
-  figure("fermenter.left", fermenter.left, (v) => ({
-    ...equipment,
-    fermenter: { ...fermenter, left: moved(fermenter.left, v) },
+}
+
+function lauterFigures(): FigureOf[] {
+  const names = ["absorption", "deadSpace", "bypass", "conversion"] as const;
+  return names.map((name) => ({
+    name: `lauter.${name}`,
+    of: (equipment) => equipment.lauter[name],
+    withFigure: (equipment, figure) => ({ ...equipment, lauter: { ...equipment.lauter, [name]: figure } }),
+    ...(name === "bypass" || name === "conversion" ? { most: 1 } : {}),
   }));
+}
+
+function figures(equipment: Equipment): UncertainInput[] {
+  return FIGURES.flatMap(({ name, of, withFigure, most = Infinity }) => {
+    const { value, sd } = of(equipment);
+    if (sd <= 0) return [];
+    const movedBy = (deviations: number): number => Math.min(most, Math.max(0, value + sd * deviations));
+    const reach = { up: (movedBy(1) - value) / sd, down: (value - movedBy(-1)) / sd };
+    if (reach.up + reach.down <= 0) return [];
+    const move = (brew: Moved, deviations: number): Moved => ({
+      ...brew,
+      equipment: withFigure(brew.equipment, { ...of(brew.equipment), value: movedBy(deviations) }),
+    });
+    return [{ name, move, reach }];
+  });
 }
 
 /** Lots of one delivery are off together, so each property moves in all rows at once. */
-function materials(recipe: Recipe): UncertainInput[] {
-  const scaled = <Q extends number>(make: (value: number) => Q, value: Q, by: number, most: number): Q =>
-    make(Math.min(most, value * by));
-  const rows = (extract: number, colour: number): Recipe => ({
-    ...recipe,
-    fermentables: recipe.fermentables.map((row) =>
-      row.kind === "sugar"
-        ? row
-        : {
-            ...row,
-            extract: scaled(fraction, row.extract, extract, 1),
-            colour: scaled((v) => v as typeof row.colour, row.colour, colour, 4000),
-          },
-    ),
+function materials(): UncertainInput[] {
+  const extract = rows((row, by) =>
+    row.kind === "sugar" ? row : { ...row, extract: within(fraction, row.extract * (1 + by * RAW_MATERIAL.extract)) },
+  );
+  const colour = rows((row, by) =>
+    row.kind === "sugar" ? row : { ...row, colour: within(ebc, row.colour * (1 + by * RAW_MATERIAL.colour)) },
+  );
+  const acidity = rows((row, by) => {
+    if (row.station !== "mash") return row;
+    const known = acidityOf(row);
+    return { ...row, acidity: { ...known, distilledWaterPh: ph(known.distilledWaterPh + by * MALT_PH_SD) } };
   });
-  const hops = (alpha: number): Recipe => ({
-    ...recipe,
-    hops: recipe.hops.map((hop) => ({ ...hop, alpha: scaled(fraction, hop.alpha, alpha, 1) })),
-  });
-  const pair = (name: UncertainInput["name"], make: (by: number) => Recipe, sd: number): UncertainInput => ({
-    name,
-    up: { recipe: make(1 + sd) },
-    down: { recipe: make(1 - sd) },
-    scale: 1,
+  const alpha = (brew: Moved, by: number): Moved => ({
+    ...brew,
+    recipe: {
+      ...brew.recipe,
+      hops: brew.recipe.hops.map((hop) => ({
+        ...hop,
+        alpha: within(fraction, hop.alpha * (1 + by * RAW_MATERIAL.alpha)),
+      })),
+    },
   });
   return [
-    pair("malt extract", (by) => rows(by, 1), RAW_MATERIAL.extract),
-    pair("malt colour", (by) => rows(1, by), RAW_MATERIAL.colour),
-    pair("alpha acids", hops, RAW_MATERIAL.alpha),
-    {
-      name: "malt acidity",
-      up: { recipe: withMaltPh(recipe, MALT_PH_SD) },
-      down: { recipe: withMaltPh(recipe, -MALT_PH_SD) },
-      scale: 1,
-    },
+    { name: "malt extract", move: extract, reach: WHOLE },
+    { name: "malt colour", move: colour, reach: WHOLE },
+    { name: "malt acidity", move: acidity, reach: WHOLE },
+    { name: "alpha acids", move: alpha, reach: WHOLE },
   ];
 }
 
-/** What the yeast and the mash each leave open moves the same number, so both are one input. */
-function attenuationInput(recipe: Recipe, shiftSd: number): UncertainInput[] {
-  const { yeast } = recipe;
-  const sd = Math.hypot((yeast.attenuationHigh - yeast.attenuationLow) * ATTENUATION_RANGE_SHARE, shiftSd);
-  if (sd <= 0) return [];
-  const shifted = (by: number): { recipe: Recipe } => ({
-    recipe: {
-      ...recipe,
-      yeast: {
-        ...yeast,
-        attenuationLow: fraction(Math.max(0, yeast.attenuationLow + by)),
-        attenuationHigh: fraction(Math.min(1, yeast.attenuationHigh + by)),
-      },
-    },
+function rows(change: (row: Fermentable, deviations: number) => Fermentable): UncertainInput["move"] {
+  return (brew, deviations) => ({
+    ...brew,
+    recipe: { ...brew.recipe, fermentables: brew.recipe.fermentables.map((row) => change(row, deviations)) },
   });
-  return [{ name: "attenuation", up: shifted(sd), down: shifted(-sd), scale: 1 }];
 }
 
-function withMaltPh(recipe: Recipe, by: number): Recipe {
+const within = <Q extends number>(
+  make: { (value: number): Q; readonly range: { readonly min: number; readonly max: number } },
+  value: number,
+): Q => make(Math.min(make.range.max, Math.max(make.range.min, value)));
+
+/** What the yeast and the mash each leave open moves the same number, so both are one input. */
+function attenuation(sd: number): UncertainInput {
   return {
-    ...recipe,
-    fermentables: recipe.fermentables.map((row) => {
-      if (row.station !== "mash") return row;
-      const acidity = acidityOf(row);
-      return { ...row, acidity: { ...acidity, distilledWaterPh: ph(acidity.distilledWaterPh + by) } };
-    }),
+    name: "attenuation",
+    reach: WHOLE,
+    move: (brew, deviations) => {
+      const { yeast } = brew.recipe;
+      const by = sd * deviations;
+      return {
+        ...brew,
+        recipe: {
+          ...brew.recipe,
+          yeast: {
+            ...yeast,
+            attenuationLow: within(fraction, yeast.attenuationLow + by),
+            attenuationHigh: within(fraction, yeast.attenuationHigh + by),
+          },
+        },
+      };
+    },
   };
 }

@@ -1,5 +1,12 @@
 import { describe, expect, it } from "vitest";
-import { brewWithWater, intervals, type Equipment, type Figure, type QuantityId } from "@/lib/calc/ledger";
+import {
+  brewWithWater,
+  intervals,
+  sampledIntervals,
+  type Equipment,
+  type Figure,
+  type QuantityId,
+} from "@/lib/calc/ledger";
 import { kilograms } from "@/lib/calc/units";
 import { brewed, brewInput, exactly, valueOf } from "../../support/brewed";
 import { garageKettle, paleAle } from "../../support/brewing-fixtures";
@@ -156,5 +163,66 @@ describe("intervals", () => {
       expect(() => loss(0.4, 0.3, 1.01)).toThrow("correlation coefficient 1.01 is outside -1 to 1");
       expect(() => loss(0.4, 0.3, Number.NaN)).toThrow("correlation coefficient NaN is outside -1 to 1");
     });
+  });
+});
+
+describe("sampled intervals", () => {
+  const drawn = sampledIntervals({ ...brewInput(), draws: 1500, seed: 7 });
+  const linear = intervals(brewInput());
+
+  it("are where the law of propagation puts them, to a fifth of their width (second method)", () => {
+    expect(Object.keys(drawn).sort()).toEqual(Object.keys(linear).sort());
+    for (const [id, interval] of Object.entries(linear)) {
+      const other = drawn[id as QuantityId];
+      if (other === undefined) throw new Error(`${id} was not sampled`);
+      const width = interval.high80 - interval.low80;
+      expect(Math.abs(other.low80 - interval.low80), id).toBeLessThan(0.2 * width);
+      expect(Math.abs(other.high80 - interval.high80), id).toBeLessThan(0.2 * width);
+    }
+  });
+
+  it("are the same for the same seed, and nearly so for another", () => {
+    const again = sampledIntervals({ ...brewInput(), draws: 1500, seed: 7 });
+    expect(again).toEqual(drawn);
+    const other = sampledIntervals({ ...brewInput(), draws: 1500, seed: 8 })["fermenter.originalExtract"];
+    expect(other?.low80).not.toBe(drawn["fermenter.originalExtract"]?.low80);
+    expect(other?.low80).toBeCloseTo(drawn["fermenter.originalExtract"]?.low80 ?? 0, 1);
+  });
+
+  it("follow two losses that are off together: 0.4 + 0.3 L against the root of the sum of squares, 0.5 L", () => {
+    const width = (coefficient: number): number => {
+      const input = brewInput({
+        kettle: {
+          trub: { ...garageKettle.kettle.trub, sd: 0.4 },
+          transfer: { ...garageKettle.kettle.transfer, sd: 0.3 },
+        },
+        equipment: { hopAbsorption: { ...garageKettle.hopAbsorption, sd: 0 } },
+      });
+      const correlations = [{ one: "kettle.trub", other: "kettle.transfer", coefficient }] as const;
+      const found = sampledIntervals({ ...input, correlations, draws: 4000, seed: 1 })["stand.lost"];
+      return found === undefined ? 0 : (found.high80 - found.low80) / 2 / 1.2815515655;
+    };
+    expect(width(0)).toBeCloseTo(0.5, 1);
+    expect(width(1)).toBeCloseTo(0.7, 1);
+  });
+
+  it("are not there for coefficients that contradict each other", () => {
+    const together = { coefficient: 0.9 } as const;
+    const correlations = [
+      { one: "kettle.trub", other: "kettle.transfer", ...together },
+      { one: "kettle.transfer", other: "kettle.boilOff", ...together },
+      { one: "kettle.trub", other: "kettle.boilOff", coefficient: -0.9 },
+    ] as const;
+    expect(sampledIntervals({ ...brewInput(), correlations, draws: 100, seed: 1 })).toEqual({});
+  });
+
+  it.each([99, 100.5, 100_001, Number.NaN])("refuse %s draws", (draws) => {
+    expect(() => sampledIntervals({ ...brewInput(), draws, seed: 1 })).toThrow("is outside 100 to 100000 draws");
+  });
+
+  it("are empty where nothing can be brewed", () => {
+    const recipe = { ...paleAle, fermentables: [] };
+    expect(sampledIntervals({ ...brewInput({ recipe }), draws: 100, seed: 1 })).toEqual({});
+    expect(intervals(brewInput({ recipe }))).toEqual({});
   });
 });
