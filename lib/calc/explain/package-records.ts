@@ -91,15 +91,14 @@ function primingInputs(a: ExplanationContext): ExplanationInput[] {
 
 const pressure: ExplanationRecord = {
   words:
-    "The pressure in the closed container, above that of the air, at the warmest temperature of the recipe. Warm beer holds less gas at a given pressure, so the same carbonation presses harder. Above 30 °C the fit reads too low, so leave a margin. Where the container may get warmer than stated, expect more.",
-  equation:
-    "pressure = (carbonation + 0.0033) / solubility − 1.0132 bar, with solubility = (0.01821 + 0.090115 × exp(−1.8 t / 43.11)) / 0.06895 bar and t in °C",
+    "The pressure in the closed container, above that of the air, at the warmest temperature of the recipe. Warm beer holds less gas at a given pressure, so the same carbonation presses harder. It is worked by Henry's law, which reads higher in warm beer than the brewers' table and so errs on the safe side of glass; what the maker of the container states decides. Where the container may get warmer than stated, expect more.",
+  equation: "pressure = carbonation × 1.9635 g/L / (10 × exp(−10.73797 + 2617.25 / T)) − 1.013 bar, with T in kelvin",
   inputs: (a) => [
     ...ofLedger(a, "package.carbonation"),
     measure("Warmest temperature", a.recipe.packaging.warmest, "temperature"),
   ],
-  sources: ["delange-2011", "asbc-beer-13"],
-  validRange: "−2 to 45 °C, up to 10 volumes, at sea level; the table behind the fit ends near 20 °C.",
+  sources: ["henry-co2"],
+  validRange: "−2 to 45 °C, up to 10 volumes, at sea level.",
   nudges: ["beer 5 °C warmer", "half a volume more carbonation", "half a volume less carbonation"],
 };
 

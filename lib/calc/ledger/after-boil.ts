@@ -1,5 +1,5 @@
 import { alcoholByVolume, alcoholByWeight, energyPerLitre, realExtract } from "../alcohol";
-import { gaugePressure, primingSugar } from "../carbonation";
+import { closedPressure, primingSugar } from "../carbonation";
 import { cellsToPitch, predictedFinalPlato } from "../fermentation";
 import { wortDensity } from "../gravity";
 import { celsius, degreesPlato, litres } from "../units";
@@ -86,7 +86,7 @@ export function afterBoil(a: {
     leftKg: leftL * density,
     packagedL,
     primingG: primingGrams(packaging, packagedL),
-    pressureBar: gaugePressure({ celsius: packaging.warmest, volumes: packaging.carbonation }),
+    pressureBar: closedPressure({ celsius: packaging.warmest, volumes: packaging.carbonation }),
   };
 }
 

@@ -62,6 +62,8 @@ interface FigureOf {
   readonly name: FigureName;
   readonly of: (equipment: Equipment) => Figure<number>;
   readonly withFigure: (equipment: Equipment, figure: Figure<number>) => Equipment;
+  /** Bounds of what is brewed with, where they are narrower than zero to whatever the unit allows. */
+  readonly least?: number;
   readonly most?: number;
 }
 
@@ -98,7 +100,7 @@ function kettleFigures(): FigureOf[] {
     name: `kettle.${name}`,
     of: (equipment) => equipment.kettle[name],
     withFigure: (equipment, figure) => ({ ...equipment, kettle: { ...equipment.kettle, [name]: figure } }),
-    ...(name === "heatShare" ? { most: 1 } : {}),
+    ...(name === "heatShare" ? { least: LEAST_SHARE, most: 1 } : {}),
   }));
 }
 
@@ -108,15 +110,16 @@ function lauterFigures(): FigureOf[] {
     name: `lauter.${name}`,
     of: (equipment) => equipment.lauter[name],
     withFigure: (equipment, figure) => ({ ...equipment, lauter: { ...equipment.lauter, [name]: figure } }),
-    ...(name === "bypass" || name === "conversion" ? { most: 1 } : {}),
+    ...(name === "bypass" ? { most: 1 } : {}),
+    ...(name === "conversion" ? { least: LEAST_SHARE, most: 1 } : {}),
   }));
 }
 
 function figures(equipment: Equipment): UncertainInput[] {
-  return FIGURES.flatMap(({ name, of, withFigure, most = Infinity }) => {
+  return FIGURES.flatMap(({ name, of, withFigure, least = 0, most = Infinity }) => {
     const { value, sd } = of(equipment);
     if (sd <= 0) return [];
-    const movedBy = (deviations: number): number => Math.min(most, Math.max(0, value + sd * deviations));
+    const movedBy = (deviations: number): number => Math.min(most, Math.max(least, value + sd * deviations));
     const reach = { up: (movedBy(1) - value) / sd, down: (value - movedBy(-1)) / sd };
     if (reach.up + reach.down <= 0) return [];
     const move = (brew: Moved, deviations: number): Moved => ({
@@ -133,12 +136,15 @@ function materials(): UncertainInput[] {
     row.kind === "sugar" ? row : { ...row, extract: within(fraction, row.extract * (1 + by * RAW_MATERIAL.extract)) },
   );
   const colour = rows((row, by) =>
-    row.kind === "sugar" ? row : { ...row, colour: within(ebc, row.colour * (1 + by * RAW_MATERIAL.colour)) },
+    row.kind === "sugar" ? row : { ...row, colour: within(MALT_COLOUR, row.colour * (1 + by * RAW_MATERIAL.colour)) },
   );
   const acidity = rows((row, by) => {
     if (row.station !== "mash") return row;
     const known = acidityOf(row);
-    return { ...row, acidity: { ...known, distilledWaterPh: ph(known.distilledWaterPh + by * MALT_PH_SD) } };
+    return {
+      ...row,
+      acidity: { ...known, distilledWaterPh: within(DISTILLED_WATER_PH, known.distilledWaterPh + by * MALT_PH_SD) },
+    };
   });
   const alpha = (brew: Moved, by: number): Moved => ({
     ...brew,

@@ -73,9 +73,7 @@ const EQUATIONS: Readonly<Partial<Record<QuantityId, (of: Read) => number>>> = {
     return (of("Packaged") * (of("Carbonation") - left) * 1.9635) / of("Gas from a gram of sugar");
   },
   "package.pressure": (of) =>
-    (of("Carbonation") + 0.003342) /
-      ((0.01821 + 0.090115 * Math.exp((-1.8 * of("Warmest temperature")) / 43.11)) / 0.0689476) -
-    1.0132,
+    (of("Carbonation") * 1.9635) / (10 * Math.exp(-10.73797 + 2617.25 / (of("Warmest temperature") + 273.15))) - 1.013,
 };
 
 const CASES = Object.entries(EXPLAINED_BREWS).flatMap(([name, brew]) =>
