@@ -19,6 +19,7 @@ import { planWater, type PlannedWater } from "./plan-water";
 import { quantitiesOf } from "./quantities-of";
 import type { Recipe } from "./recipe";
 import { mashedMalt } from "./mashed-malt";
+import { requireBrew } from "./require-brew";
 import { postBoilLitres } from "./volumes";
 
 const STRONGEST_PLATO = 35;
@@ -54,6 +55,7 @@ export function brew(a: {
   readonly ambient: Ambient;
 }): LedgerOutcome {
   const { recipe, equipment, ambient } = a;
+  requireBrew(a);
   const sums = gristSums(recipe, equipment);
   const refused = refuse(recipe, sums);
   if (refused !== null) return refused;
@@ -79,6 +81,7 @@ export function brewWithWater(a: {
   readonly spargeKg: number;
 }): LedgerOutcome {
   const { recipe, equipment, ambient, mashWaterKg, spargeKg } = a;
+  requireBrew(a);
   const sums = gristSums(recipe, equipment);
   const refused = refuse(recipe, sums);
   if (refused !== null) return refused;

@@ -1,7 +1,17 @@
+import type { Range } from "../errors";
 import { ebc, fraction, ph } from "../units";
+import { DISTILLED_WATER_PH_RANGE } from "../water/mashed-malt";
 import { acidityOf } from "./acidity-of";
 import type { Equipment, Figure } from "./equipment";
+import {
+  CHILLER_FIGURES,
+  EQUIPMENT_FIGURES,
+  FERMENTER_FIGURES,
+  KETTLE_FIGURES,
+  LAUTER_FIGURES,
+} from "./equipment-numbers";
 import type { Fermentable, Recipe } from "./recipe";
+import { FERMENTABLE_COLOUR_RANGE } from "./recipe-numbers";
 
 /** The figures of a kettle that carry an uncertainty, as they stand in the equipment. */
 export type FigureName =
@@ -62,9 +72,6 @@ interface FigureOf {
   readonly name: FigureName;
   readonly of: (equipment: Equipment) => Figure<number>;
   readonly withFigure: (equipment: Equipment, figure: Figure<number>) => Equipment;
-  /** Bounds of what is brewed with, where they are narrower than zero to whatever the unit allows. */
-  readonly least?: number;
-  readonly most?: number;
 }
 
 /** A figure in the kettle, lauter or elsewhere; the value stays within the bounds of its unit, which the type then keeps. */
@@ -100,7 +107,6 @@ function kettleFigures(): FigureOf[] {
     name: `kettle.${name}`,
     of: (equipment) => equipment.kettle[name],
     withFigure: (equipment, figure) => ({ ...equipment, kettle: { ...equipment.kettle, [name]: figure } }),
-    ...(name === "heatShare" ? { least: LEAST_SHARE, most: 1 } : {}),
   }));
 }
 
@@ -110,16 +116,24 @@ function lauterFigures(): FigureOf[] {
     name: `lauter.${name}`,
     of: (equipment) => equipment.lauter[name],
     withFigure: (equipment, figure) => ({ ...equipment, lauter: { ...equipment.lauter, [name]: figure } }),
-    ...(name === "bypass" ? { most: 1 } : {}),
-    ...(name === "conversion" ? { least: LEAST_SHARE, most: 1 } : {}),
   }));
 }
 
+/** What each figure can be; an uncertainty does not reach further. */
+const RANGES: ReadonlyMap<string, Range> = new Map([
+  ...KETTLE_FIGURES.map(([field, , range]) => [`kettle.${field}`, range] as const),
+  ...LAUTER_FIGURES.map(([field, , range]) => [`lauter.${field}`, range] as const),
+  ...CHILLER_FIGURES.map(([field, , range]) => [`chiller.${field}`, range] as const),
+  ...FERMENTER_FIGURES.map(([field, , range]) => [`fermenter.${field}`, range] as const),
+  ...EQUIPMENT_FIGURES.map(([field, , range]) => [field, range] as const),
+]);
+
 function figures(equipment: Equipment): UncertainInput[] {
-  return FIGURES.flatMap(({ name, of, withFigure, least = 0, most = Infinity }) => {
+  return FIGURES.flatMap(({ name, of, withFigure }) => {
     const { value, sd } = of(equipment);
-    if (sd <= 0) return [];
-    const movedBy = (deviations: number): number => Math.min(most, Math.max(least, value + sd * deviations));
+    const range = RANGES.get(name);
+    if (sd <= 0 || range === undefined) return [];
+    const movedBy = (deviations: number): number => Math.min(range.max, Math.max(range.min, value + sd * deviations));
     const reach = { up: (movedBy(1) - value) / sd, down: (value - movedBy(-1)) / sd };
     if (reach.up + reach.down <= 0) return [];
     const move = (brew: Moved, deviations: number): Moved => ({
@@ -136,15 +150,15 @@ function materials(): UncertainInput[] {
     row.kind === "sugar" ? row : { ...row, extract: within(fraction, row.extract * (1 + by * RAW_MATERIAL.extract)) },
   );
   const colour = rows((row, by) =>
-    row.kind === "sugar" ? row : { ...row, colour: within(MALT_COLOUR, row.colour * (1 + by * RAW_MATERIAL.colour)) },
+    row.kind === "sugar"
+      ? row
+      : { ...row, colour: within(ebc, row.colour * (1 + by * RAW_MATERIAL.colour), FERMENTABLE_COLOUR_RANGE) },
   );
   const acidity = rows((row, by) => {
     if (row.station !== "mash") return row;
     const known = acidityOf(row);
-    return {
-      ...row,
-      acidity: { ...known, distilledWaterPh: within(DISTILLED_WATER_PH, known.distilledWaterPh + by * MALT_PH_SD) },
-    };
+    const distilledWaterPh = within(ph, known.distilledWaterPh + by * MALT_PH_SD, DISTILLED_WATER_PH_RANGE);
+    return { ...row, acidity: { ...known, distilledWaterPh } };
   });
   const alpha = (brew: Moved, by: number): Moved => ({
     ...brew,
@@ -172,9 +186,10 @@ function rows(change: (row: Fermentable, deviations: number) => Fermentable): Un
 }
 
 const within = <Q extends number>(
-  make: { (value: number): Q; readonly range: { readonly min: number; readonly max: number } },
+  make: { (value: number): Q; readonly range: Range },
   value: number,
-): Q => make(Math.min(make.range.max, Math.max(make.range.min, value)));
+  { min, max }: Range = make.range,
+): Q => make(Math.min(max, Math.max(min, value)));
 
 /** What the yeast and the mash each leave open moves the same number, so both are one input. */
 function attenuation(sd: number): UncertainInput {

@@ -31,16 +31,16 @@ const WATCHED: readonly QuantityId[] = [
 ];
 
 function sampledKettle(normal: () => number): Equipment {
-  const move = <Q extends number>(figure: Figure<Q>): Figure<Q> => ({
+  const move = <Q extends number>(figure: Figure<Q>, most = Infinity): Figure<Q> => ({
     ...figure,
-    value: Math.max(0, figure.value + figure.sd * normal()) as Q,
+    value: Math.min(most, Math.max(0, figure.value + figure.sd * normal())) as Q,
   });
   const { kettle, lauter, chiller, fermenter } = garageKettle;
   return {
     ...garageKettle,
     kettle: {
       ...kettle,
-      heatShare: move(kettle.heatShare),
+      heatShare: move(kettle.heatShare, 1),
       lossCoefficient: move(kettle.lossCoefficient),
       boilOff: move(kettle.boilOff),
       trub: move(kettle.trub),
@@ -49,8 +49,8 @@ function sampledKettle(normal: () => number): Equipment {
     lauter: {
       ...lauter,
       absorption: move(lauter.absorption),
-      bypass: move(lauter.bypass),
-      conversion: move(lauter.conversion),
+      bypass: move(lauter.bypass, 1),
+      conversion: move(lauter.conversion, 1),
     },
     hopAbsorption: move(garageKettle.hopAbsorption),
     chiller: { ...chiller, conductance: move(chiller.conductance) },
