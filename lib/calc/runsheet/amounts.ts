@@ -1,4 +1,4 @@
-import { SALTS, type Salt } from "../water";
+import { SALTS, type Acid, type Salt } from "../water";
 import type { RunSheetInput } from "./step-drafts";
 import type { StepAmount } from "./step";
 
@@ -10,6 +10,14 @@ const SALT_NAMES: Readonly<Record<Salt, string>> = {
   bakingSoda: "Baking soda",
   chalk: "Chalk",
   slakedLime: "Slaked lime",
+};
+
+const ACID_WORDS: Readonly<Record<Acid, string>> = {
+  lactic: "Lactic acid",
+  phosphoric: "Phosphoric acid",
+  hydrochloric: "Hydrochloric acid",
+  sulfuric: "Sulfuric acid",
+  citric: "Citric acid",
 };
 
 /**
@@ -36,13 +44,13 @@ export function fermentableAmounts(a: RunSheetInput, station: "mash" | "kettle")
 /**
  * Lists everything that is weighed before the kettle is filled.
  *
- * @returns All fermentables, kg, and all salts, g.
+ * @returns All fermentables, kg, all salts, g, and the acid, mL.
  */
 export function weighedAmounts(a: RunSheetInput): StepAmount[] {
   const fermentables = a.recipe.fermentables
     .filter((row) => row.kg > 0)
     .map(({ name, kg }): StepAmount => ({ name, value: kg, unit: "kg" }));
-  return [...fermentables, ...saltAmounts(a, 1)];
+  return [...fermentables, ...saltAmounts(a, 1), ...acidAmount(a, 1)];
 }
 
 /**
@@ -55,6 +63,18 @@ export function saltAmounts(a: RunSheetInput, share: number): StepAmount[] {
     const grams = a.recipe.water.salts[salt] ?? 0;
     return grams * share > 0 ? [{ name: SALT_NAMES[salt], value: grams * share, unit: "g" }] : [];
   });
+}
+
+/**
+ * Gives the acid for a share of the mash water.
+ *
+ * @returns One amount, mL of the solution as it stands in its bottle; none for a recipe without acid.
+ */
+export function acidAmount({ recipe }: RunSheetInput, share: number): StepAmount[] {
+  const { acid } = recipe.water;
+  if (acid === null || acid.ml * share <= 0) return [];
+  const percent = String(Number((100 * acid.solution.massFraction).toPrecision(3)));
+  return [{ name: `${ACID_WORDS[acid.solution.acid]} ${percent} %`, value: acid.ml * share, unit: "mL" }];
 }
 
 /**

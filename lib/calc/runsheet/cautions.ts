@@ -8,6 +8,9 @@ export const CAUTIONS: Readonly<Record<CautionId, string>> = {
   "hot liquor":
     "Hot liquor, wort and steam scald: wear closed shoes and gloves, secure every hose, and keep children and animals " +
     "away.",
+  acid:
+    "Acid burns skin and eyes: wear gloves and eye protection, pour it into plenty of water and never water into acid, " +
+    "and follow the maker's label and the local code.",
   "hot basket":
     "The full basket is heavy and drips scalding wort: lift it with a hoist or with a second person, and let it drain " +
     "on a firm support.",

@@ -1,5 +1,5 @@
 import { HANDLING } from "../ledger/handling";
-import { fermentableAmounts, saltAmounts, waterAmount, waterShare, weighedAmounts } from "./amounts";
+import { acidAmount, fermentableAmounts, saltAmounts, waterAmount, waterShare, weighedAmounts } from "./amounts";
 import { infusionLitres } from "./infusion-litres";
 import { measurable, plainStep, type PlannedPhase, type RunSheetInput, type StepDraft } from "./step-drafts";
 
@@ -26,15 +26,23 @@ export function prepareSteps(a: RunSheetInput, phase: PlannedPhase): StepDraft[]
       minutes: phase.minutes - weighing,
       amounts: strikeAmounts(a, phase.litres),
       measure: all ? ["water.mash"] : [],
+      cautions: acidCaution(a),
     },
   ];
 }
 
-// The strike water, with the salts of the water that this mash gets in all.
+// The strike water, with the salts and the acid of the water that this mash gets in all.
 function strikeAmounts(a: RunSheetInput, litres: number): StepDraft["amounts"] {
   const mashL = (a.ledger.quantities["water.mash"] ?? 0) / a.recipe.mashes;
-  return [...waterAmount("Mash water", litres), ...saltAmounts(a, waterShare(a, mashL))];
+  return [
+    ...waterAmount("Mash water", litres),
+    ...saltAmounts(a, waterShare(a, mashL)),
+    ...acidAmount(a, 1 / a.recipe.mashes),
+  ];
 }
+
+const acidCaution = ({ recipe }: RunSheetInput): StepDraft["cautions"] =>
+  recipe.water.acid !== null && recipe.water.acid.ml > 0 ? ["acid"] : [];
 
 /**
  * Makes the step that heats the strike water; a later mash fills the kettle again first.
@@ -43,7 +51,8 @@ function strikeAmounts(a: RunSheetInput, litres: number): StepDraft["amounts"] {
  */
 export function strikeSteps(a: RunSheetInput, phase: PlannedPhase): StepDraft[] {
   const amounts = phase.mash === 0 ? [] : strikeAmounts(a, phase.litres);
-  return [{ ...plainStep(phase), amounts, cautions: ["mains", "hot liquor"] }];
+  const acid = phase.mash === 0 ? [] : acidCaution(a);
+  return [{ ...plainStep(phase), amounts, cautions: ["mains", "hot liquor", ...acid] }];
 }
 
 /**

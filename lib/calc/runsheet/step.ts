@@ -4,11 +4,11 @@ import type { PhaseName, QuantityId } from "../ledger";
 export interface StepAmount {
   readonly name: string;
   readonly value: number;
-  readonly unit: "kg" | "g" | "L" | "billion cells";
+  readonly unit: "kg" | "g" | "L" | "mL" | "billion cells";
 }
 
 export type CautionId =
-  "hot liquor" | "hot basket" | "boil-over" | "mains" | "cleaner" | "glass" | "pressure" | "closed room";
+  "hot liquor" | "hot basket" | "boil-over" | "mains" | "acid" | "cleaner" | "glass" | "pressure" | "closed room";
 
 export type StepName = PhaseName | "fill" | "weigh out" | "hop addition" | "hot-break watch" | "pitch" | "clean";
 

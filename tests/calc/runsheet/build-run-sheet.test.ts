@@ -2,7 +2,8 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { brew } from "@/lib/calc/ledger";
 import { buildRunSheet, CAUTIONS, type Step } from "@/lib/calc/runsheet";
-import { celsius, litres, minutes } from "@/lib/calc/units";
+import { celsius, litres, millilitres, minutes } from "@/lib/calc/units";
+import { ACID_SOLUTIONS } from "@/lib/calc/water";
 import { brewed, brewInput, valueOf } from "../../support/brewed";
 import { paleAle } from "../../support/brewing-fixtures";
 import { expectWithin } from "../../support/expect-within";
@@ -27,6 +28,10 @@ const UNHEATED_TUN: Changes = {
   },
   mash: { kind: "tun", heated: false },
   lauter: { method: "batch" },
+};
+
+const WITH_ACID: Changes = {
+  recipe: { water: { ...paleAle.water, acid: { solution: ACID_SOLUTIONS.lactic80, ml: millilitres(6) } } },
 };
 
 function expectInOrder(steps: readonly Step[], dayMin: number): void {
@@ -144,9 +149,27 @@ describe("buildRunSheet", () => {
   });
 
   it("has words for every caution, and lets the electrician come first", () => {
-    const used = new Set(sheet().flatMap((step) => step.cautions));
+    const used = new Set(sheet(WITH_ACID).flatMap((step) => step.cautions));
     expect([...used].sort()).toEqual(Object.keys(CAUTIONS).sort());
     expect(CAUTIONS.mains).toContain("licensed electrician come first");
+  });
+
+  it("weighs out the acid and pours it into the strike water of each mash, with its caution", () => {
+    const { recipe } = WITH_ACID;
+    for (const mashes of [1, 2]) {
+      const steps = sheet({ recipe: { ...recipe, mashes } });
+      const acid = steps.flatMap(({ name, amounts, cautions }) =>
+        amounts.filter(({ unit }) => unit === "mL").map((amount) => ({ step: name, ...amount, cautions })),
+      );
+      const of = { name: "Lactic acid 80 %", unit: "mL", value: 6 / mashes, cautions: ["acid"] };
+      const second = { ...of, step: "heat strike water", cautions: ["mains", "hot liquor", "acid"] };
+      expect(acid).toEqual([
+        { ...of, step: "weigh out", value: 6, cautions: [] },
+        { ...of, step: "fill" },
+        ...(mashes === 2 ? [second] : []),
+      ]);
+    }
+    expect(sheet().flatMap((step) => step.cautions)).not.toContain("acid");
   });
 
   it("gives no step for an addition after the brew day", () => {

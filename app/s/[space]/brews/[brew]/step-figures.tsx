@@ -8,7 +8,7 @@ interface StepFiguresProps {
   readonly preferences: Preferences;
 }
 
-const AMOUNT_DIMENSIONS: Readonly<Record<StepAmount["unit"], Dimension>> = {
+const AMOUNT_DIMENSIONS: Readonly<Record<Exclude<StepAmount["unit"], "mL">, Dimension>> = {
   kg: "mass",
   g: "grams",
   L: "volume",
@@ -42,7 +42,11 @@ export function StepFigures({ step, preferences }: StepFiguresProps) {
           {step.amounts.map((amount, i) => (
             <li key={`${amount.name} ${i}`} className="flex justify-between gap-4 border-b border-rule py-1">
               <span>{amount.name}</span>
-              <Quantity value={amount.value} dimension={AMOUNT_DIMENSIONS[amount.unit]} preferences={preferences} />
+              {amount.unit === "mL" ? (
+                <span>{`${amount.value.toFixed(1)} mL`}</span>
+              ) : (
+                <Quantity value={amount.value} dimension={AMOUNT_DIMENSIONS[amount.unit]} preferences={preferences} />
+              )}
             </li>
           ))}
         </ul>
