@@ -9,6 +9,7 @@ export const WEIGHT = {
   volume: 1,
   topUp: 0.3,
   maltExtract: 0.6,
+  sugar: 0.9,
   thickness: 0.1,
   droppedRest: 0.15,
   gentlerSteps: 0.12,

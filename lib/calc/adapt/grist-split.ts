@@ -1,27 +1,57 @@
 import { rowLovibond } from "../ledger/grist-sums";
 import { gristExtract } from "../mash";
 import { kilograms } from "../units";
+import type { Fermentable } from "../ledger";
 import type { Intention } from "./intention";
 
 /** A mashed row counts as one that colours when it is this many times darker than the palest mashed row. */
 const COLOURING_RATIO = 4;
+
+/** A grist without a pale malt, or with a colourless adjunct: anything below this times the ratio counts as pale, °L. */
+const LEAST_PALE_LOVIBOND = 1;
 
 /** How far the share of the colouring rows may be moved to hold the colour. */
 const COLOURING_SPAN = { min: 0.25, max: 4 } as const;
 
 const ONE_KG = kilograms(1);
 
+/**
+ * Tells which rows are there for their colour: those several times darker than the palest mashed row.
+ *
+ * @returns For each row, wherever it goes in, whether it colours.
+ */
+export function colouringRows(rows: readonly Pick<Fermentable, "station" | "colour">[]): boolean[] {
+  const palest = rows.reduce(
+    (least, row) => (row.station === "mash" ? Math.min(least, rowLovibond(row.colour)) : least),
+    Infinity,
+  );
+  return rows.map((row) => rowLovibond(row.colour) > COLOURING_RATIO * Math.max(LEAST_PALE_LOVIBOND, palest));
+}
+
 /** Per kilogram of extract in the kettle: how much of each row is weighed out and what colour it brings. */
 export class GristSplit {
   private readonly potential: readonly number[];
   private readonly lovibond: readonly number[];
   private readonly colours: readonly boolean[];
+  private readonly pale: readonly boolean[];
 
-  constructor(private readonly rows: Intention["fermentables"]) {
+  /**
+   * Splits a grist.
+   *
+   * @param rows - Rows with the share of the extract that each should bring.
+   * @param carrier - The one row that the colour is held by; null leaves it to all mashed rows that colour.
+   */
+  constructor(
+    private readonly rows: Intention["fermentables"],
+    carrier: number | null,
+  ) {
     this.potential = rows.map((row) => gristExtract({ ...row, kg: ONE_KG }));
     this.lovibond = rows.map((row) => rowLovibond(row.colour));
-    const palest = Math.min(...rows.map((row, i) => (row.station === "mash" ? (this.lovibond[i] ?? 0) : Infinity)));
-    this.colours = rows.map((row, i) => row.station === "mash" && (this.lovibond[i] ?? 0) > COLOURING_RATIO * palest);
+    const dark = colouringRows(rows);
+    this.pale = rows.map((row, i) => row.station === "mash" && dark[i] !== true && i !== carrier);
+    this.colours = rows.map((row, i) =>
+      carrier === null ? row.station === "mash" && dark[i] === true : i === carrier,
+    );
   }
 
   /**
@@ -75,7 +105,7 @@ export class GristSplit {
   }
 
   private isPale(i: number): boolean {
-    return this.rows[i]?.station === "mash" && this.colours[i] !== true;
+    return this.pale[i] === true;
   }
 
   private shareOf(belongs: (i: number) => boolean): number {

@@ -39,6 +39,7 @@ export type WayOutKind =
   | "more volume"
   | "water after the boil"
   | "malt extract for part of the grist"
+  | "sugar for part of the grist"
   | "thicker mash"
   | "thinner mash"
   | "fewer rests"

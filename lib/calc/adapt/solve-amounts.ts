@@ -47,6 +47,8 @@ interface Task {
   readonly ambient: Ambient;
   readonly intoFermenter: Litres;
   readonly topUp: Litres;
+  /** The one row of the grist that the colour is held by; left out, all that colour. */
+  readonly colourCarrier?: number | null;
 }
 
 /**
@@ -59,7 +61,7 @@ interface Task {
  * @source Mass balance (docs/sources.md#mass-balance)
  */
 export function solveAmounts(task: Task): SolvedAmounts {
-  const split = new GristSplit(task.intention.fermentables);
+  const split = new GristSplit(task.intention.fermentables, task.colourCarrier ?? null);
   const heat = kettleHeat(task.equipment, task.ambient);
   const boiledOffKg = (heat.boilOffKgPerH * task.intention.boil) / 60;
   let recipe = firstDraft(task);

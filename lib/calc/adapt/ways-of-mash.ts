@@ -1,9 +1,11 @@
 import { celsius, fraction, litresPerKilogram, minutes } from "../units";
 import { attempt, smallest, way, WEIGHT, type Misfit } from "./attempt";
 import type { Intention, WayOut } from "./intention";
-import { withMaltExtract } from "./malt-extract";
+import { baseMalt, DRY_MALT_EXTRACT, WHITE_SUGAR, withKettleExtract } from "./kettle-extract";
 
 const LONGEST_BOIL_MIN = 180;
+/** Share of the extract that may be sugar; with more the beer is thin and the yeast starves. Common practice, no source. */
+const MOST_SUGAR = 0.2;
 /** Thinner mashes convert slowly. Common practice, no source. */
 const THINNEST_L_PER_KG = 5;
 
@@ -13,7 +15,9 @@ const THINNEST_L_PER_KG = 5;
  * @returns The least that fits; null when all of it does not.
  */
 export function maltExtract(misfit: Misfit): WayOut | null {
-  const replaced = smallest(misfit, 1, (share) => ({ intention: withMaltExtract(misfit.intention, fraction(share)) }));
+  const replaced = smallest(misfit, 1, (share) => ({
+    intention: withKettleExtract(misfit.intention, DRY_MALT_EXTRACT, fraction(share)),
+  }));
   if (replaced === null) return null;
   return way(
     "malt extract for part of the grist",
@@ -21,6 +25,27 @@ export function maltExtract(misfit: Misfit): WayOut | null {
     WEIGHT.maltExtract * replaced.amount,
     replaced.found,
   );
+}
+
+/**
+ * Replaces base malt by white sugar in the kettle, as far as the beer bears it: it ferments completely and leaves a
+ * drier and thinner beer.
+ *
+ * @returns The least that fits; null when all that the beer bears does not.
+ */
+export function sugar(misfit: Misfit): WayOut | null {
+  const { intention } = misfit;
+  const base = baseMalt(intention);
+  const room = intention.fermentables.reduce(
+    (left, row) => (row.kind === "sugar" ? left - row.share : left),
+    MOST_SUGAR,
+  );
+  if (base === null || room <= 0) return null;
+  const replaced = smallest(misfit, Math.min(1, room / base.share), (share) => ({
+    intention: withKettleExtract(intention, WHITE_SUGAR, fraction(share)),
+  }));
+  if (replaced === null) return null;
+  return way("sugar for part of the grist", replaced.amount, WEIGHT.sugar * replaced.amount, replaced.found);
 }
 
 /**

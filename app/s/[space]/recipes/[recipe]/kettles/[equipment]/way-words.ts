@@ -15,6 +15,7 @@ const ALSO: Readonly<Record<WayOut["kind"], string>> = {
   "more volume": "brew more",
   "water after the boil": "add water after the boil",
   "malt extract for part of the grist": "take malt extract for part of the grist",
+  "sugar for part of the grist": "take sugar for part of the grist",
   "thicker mash": "mash thicker",
   "thinner mash": "mash thinner",
   "fewer rests": "leave out the later rests",
@@ -39,6 +40,8 @@ function changeWords({ kind, figure, times, recipe }: WayOut, preferences: Prefe
       return `Boil it stronger and add ${shown(figure, "volume")} of boiled, cooled water after the boil`;
     case "malt extract for part of the grist":
       return `Take malt extract for ${shown(figure, "fraction", 0)} of the extract of the mash`;
+    case "sugar for part of the grist":
+      return `Take sugar for ${shown(figure, "fraction", 0)} of the extract of the base malt`;
     case "thicker mash":
       return `Mash thicker, at ${shown(figure, "thickness")}`;
     case "thinner mash":
