@@ -1,5 +1,7 @@
 import { requireInRange } from "../errors";
 
+const FINITE = { unit: "", min: -1e300, max: 1e300 } as const;
+
 /**
  * Reads a table between its rows along straight lines.
  *
@@ -9,8 +11,8 @@ import { requireInRange } from "../errors";
  * @param a.x - Where to read.
  * @returns The value at `x`.
  * @validRange From the first to the last row; a table is not continued past its ends.
- * @throws {@link OutOfRangeError} when `x` is outside the table.
- * @source Definition
+ * @throws {@link OutOfRangeError} when `x` is outside the table, or a row on the way to it is out of order or not a number.
+ * @source Abramowitz and Stegun 1964, 25.2 (docs/sources.md#abramowitz-stegun-1964)
  * @example
  * interpolateLinear({ quantity: "moisture", unit: "%", rows: [[0, 3], [2, 2]], x: 1 }); // 2.5
  */
@@ -25,9 +27,12 @@ export function interpolateLinear({
   readonly rows: readonly (readonly [x: number, y: number])[];
   readonly x: number;
 }): number {
-  requireInRange(quantity, x, { unit, min: rows[0]?.[0] ?? NaN, max: rows.at(-1)?.[0] ?? NaN });
-  let [xBefore, yBefore] = rows[0] ?? [x, NaN];
+  requireInRange("number of rows", rows.length, { unit: "", min: 1, max: FINITE.max });
+  requireInRange(quantity, x, { unit, min: rows[0]?.[0] ?? x, max: rows.at(-1)?.[0] ?? x });
+  let [xBefore, yBefore] = rows[0] ?? [x, x];
   for (const [xHere, yHere] of rows) {
+    requireInRange(`${quantity} of a row`, xHere, { unit, min: xBefore, max: FINITE.max });
+    requireInRange("value of a row", yHere, FINITE);
     if (xHere >= x)
       return xHere === xBefore ? yHere : yBefore + ((yHere - yBefore) * (x - xBefore)) / (xHere - xBefore);
     [xBefore, yBefore] = [xHere, yHere];

@@ -1,7 +1,7 @@
 import { requireInRange } from "../errors";
 import { exactDot } from "./exact-dot";
 import { Householder } from "./householder";
-import { LINEAR_RANGE, requireLength, requireRows } from "./linear-ranges";
+import { LINEAR_RANGE, requireLength, requireRows, scaleOf } from "./linear-ranges";
 
 export interface LeastSquaresProblem {
   /** One row of regressors for each value; a constant is a regressor of 1. */
@@ -31,6 +31,8 @@ export type LeastSquaresFit =
     };
 
 const REFINEMENTS = 4;
+/** A regressor that is nowhere larger than this says nothing. */
+const NOTHING = 1e-40;
 
 /**
  * Fits coefficients to more values than there are unknowns, with the least sum of weighted squared residuals.
@@ -51,7 +53,7 @@ export function leastSquares(problem: LeastSquaresProblem): LeastSquaresFit {
   check(problem);
   const roots = values.map((_, i) => Math.sqrt(weights?.[i] ?? 1));
   const columns = (rows[0] ?? []).map((_, j) => rows.map((row, i) => (row[j] ?? 0) * at(roots, i)));
-  const scales = columns.map(scaleOf);
+  const scales = columns.map((column) => scaleOf(column, NOTHING));
   const scaled = columns.map((column, j) => column.map((entry) => entry * at(scales, j)));
   const target = values.map((value, i) => value * at(roots, i));
   if (rows.length <= columns.length)
@@ -91,7 +93,7 @@ function check({ rows, values, weights }: LeastSquaresProblem): void {
 // With fewer rows than columns the rows take the columns' place; the rank is the same.
 function independent(columns: readonly (readonly number[])[], length: number): number {
   const turned = Array.from({ length }, (_, i) => columns.map((column) => at(column, i)));
-  return new Householder(turned.map((row) => row.map((entry) => entry * scaleOf(row)))).rank;
+  return new Householder(turned.map((row) => row.map((entry) => entry * scaleOf(row, NOTHING)))).rank;
 }
 
 // Unknowns and residuals are corrected together: r + A x = b and Aᵀ r = 0.
@@ -144,12 +146,6 @@ function inverseOfNormal(factors: Householder): number[][] {
     });
   }
   return inverse;
-}
-
-// A power of two, so that scaling costs no digits.
-function scaleOf(values: readonly number[]): number {
-  const largest = Math.max(...values.map(Math.abs));
-  return largest === 0 ? 1 : 2 ** -Math.round(Math.log2(largest));
 }
 
 const at = (values: ArrayLike<number>, i: number): number => values[i] ?? 0;

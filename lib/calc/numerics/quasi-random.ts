@@ -2,7 +2,7 @@ import { OutOfRangeError, requireInRange } from "../errors";
 
 export const QUASI_RANDOM_RANGE = {
   dimension: { unit: "", min: 1, max: 40 },
-  count: { unit: "", min: 1, max: 1_000_000 },
+  count: { unit: "", min: 1, max: 100_000 },
   seed: { unit: "", min: 0, max: 4294967295 },
 } as const;
 
@@ -25,7 +25,7 @@ const LEAST = 2 ** -54;
  * @param a.count - Number of points.
  * @param a.seed - Whole number that chooses the start; the same seed gives the same points.
  * @returns Points whose coordinates lie between 0 and 1, ends left out.
- * @validRange 1 to 40 dimensions and up to a million points; evenness wants far more points than dimensions.
+ * @validRange 1 to 40 dimensions and up to 100 000 points; evenness wants far more points than dimensions.
  * @throws {@link OutOfRangeError} when a number is outside its range or not whole.
  * @source Niederreiter 1992, chapter 3, after Richtmyer 1951 (docs/sources.md#niederreiter-1992)
  * @example

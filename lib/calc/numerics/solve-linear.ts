@@ -1,6 +1,6 @@
 import { requireInRange } from "../errors";
 import { exactDot } from "./exact-dot";
-import { LINEAR_RANGE, requireLength, requireRows } from "./linear-ranges";
+import { LINEAR_RANGE, requireLength, requireRows, scaleOf } from "./linear-ranges";
 
 export type LinearSolution =
   | { readonly ok: true; readonly x: readonly number[] }
@@ -16,6 +16,8 @@ export type LinearSolution =
 const REFINEMENTS = 6;
 /** Where the last round still moves the answer by more than this share, elimination had no digit right. */
 const SETTLED = 1e-6;
+/** An equation whose coefficients are all this small says nothing. */
+const NOTHING = 1e-100;
 
 /**
  * Solves as many linear equations as there are unknowns.
@@ -28,7 +30,7 @@ const SETTLED = 1e-6;
  * @returns The unknowns, to the last digits unless the matrix is nearly singular; or how many equations are independent.
  * @validRange Up to 200 equations.
  * @throws {@link OutOfRangeError} when the matrix is empty or not square, the right-hand side does not fit, or a coefficient is
- *   not a number of −1e100 to 1e100.
+ *   not a number of −1e60 to 1e60.
  * @source Golub and Van Loan 2013, sections 3.4 and 3.5 (docs/sources.md#golub-van-loan-2013)
  * @example
  * solveLinear({ matrix: [[2, 1], [1, 3]], rhs: [3, 5] }); // { ok: true, x: [0.8, 1.4] }
@@ -42,9 +44,12 @@ export function solveLinear(a: {
   requireLength("number of right-hand sides", a.rhs.length, n);
   for (const value of a.rhs) requireInRange("right-hand side", value, LINEAR_RANGE.entry);
 
-  const rowScales = a.matrix.map((row) => scaleOf(row));
+  const rowScales = a.matrix.map((row) => scaleOf(row, NOTHING));
   const columnScales = Array.from({ length: n }, (_, j) =>
-    scaleOf(a.matrix.map((row, i) => (row[j] ?? 0) * (rowScales[i] ?? 1))),
+    scaleOf(
+      a.matrix.map((row, i) => (row[j] ?? 0) * (rowScales[i] ?? 1)),
+      NOTHING,
+    ),
   );
   const scaled = a.matrix.map((row, i) => row.map((entry, j) => entry * (rowScales[i] ?? 1) * (columnScales[j] ?? 1)));
   const right = a.rhs.map((value, i) => value * (rowScales[i] ?? 1));
@@ -98,12 +103,6 @@ function substitute({ rows, order }: Factors, right: readonly number[]): number[
     x[i] = (x[i] ?? 0) / (rows[i]?.[i] ?? 1);
   }
   return x;
-}
-
-// A power of two, so that scaling costs no digits.
-function scaleOf(values: readonly number[]): number {
-  const largest = Math.max(...values.map(Math.abs));
-  return largest === 0 ? 1 : 2 ** -Math.round(Math.log2(largest));
 }
 
 const size = (rows: readonly (readonly number[])[], i: number, j: number): number => Math.abs(rows[i]?.[j] ?? 0);

@@ -21,7 +21,7 @@ export function confounded(data: FactorProducts): readonly number[] {
   for (const [i, row] of information.entries()) {
     // Each row with the others taken out of it, and how much of each that was.
     const left = row.map((entry, j) => entry / ((scales[i] ?? 1) * (scales[j] ?? 1)));
-    const mix = information.map((_, j) => (i === j ? 1 : 0));
+    const mix: number[] = information.map((_, j) => (i === j ? 1 : 0));
     for (const [k, done] of rows.entries()) {
       const factor = (left[k] ?? 0) / (done.left[k] ?? 1);
       done.left.forEach((entry, j) => (left[j] = (left[j] ?? 0) - factor * entry));

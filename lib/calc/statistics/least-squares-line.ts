@@ -1,8 +1,11 @@
-import { OutOfRangeError, requireInRange } from "../errors";
+import { requireInRange } from "../errors";
 import { exactSum, SAMPLE_SIZE_MAX, SAMPLE_VALUE_RANGE, sampleOf } from "./sample";
 
 /** Fewer than three points leave no scatter about the line. */
 export const LINE_POINTS_RANGE = { unit: "", min: 3, max: SAMPLE_SIZE_MAX } as const;
+
+/** Points closer together than this stand above one another. */
+const SPREAD_RANGE = { unit: "", min: 1e-80, max: 1e106 } as const;
 
 export interface StraightLine {
   readonly intercept: number;
@@ -34,7 +37,7 @@ export function leastSquaresLine(points: readonly (readonly [x: number, y: numbe
   }
   const x = sampleOf(points.map((point) => point[0]));
   const y = sampleOf(points.map((point) => point[1]));
-  if (x.squares === 0) throw new OutOfRangeError("spread of x", 0, { unit: "", min: Number.MIN_VALUE, max: 1e100 });
+  requireInRange("sum of squares of x", x.squares, SPREAD_RANGE);
 
   const centred = points.map(([px, py]) => [px - x.origin - x.shift, py - y.origin - y.shift] as const);
   const slope = exactSum(centred.map(([dx, dy]) => dx * dy)) / x.squares;

@@ -14,7 +14,7 @@ const REACH = 12;
 /**
  * Finds the value that a mixture of normal distributions stays below with a probability.
  *
- * @returns Quantile, within 1e-9 of the widest part.
+ * @returns Quantile, within 1e-9 of the sd of the narrowest part.
  */
 export function mixtureQuantile(parts: readonly MixturePart[], probability: number): number {
   const deviates = parts.map(({ weight, centre, variance }) => ({ weight, centre, sd: Math.sqrt(variance) }));
@@ -22,7 +22,12 @@ export function mixtureQuantile(parts: readonly MixturePart[], probability: numb
     deviates.reduce((sum, { weight, centre, sd }) => sum + weight * normalCdf(clamped((x - centre) / sd)), 0);
   const low = Math.min(...deviates.map(({ centre, sd }) => centre - REACH * sd));
   const high = Math.max(...deviates.map(({ centre, sd }) => centre + REACH * sd));
-  return findRoot({ f: (x) => below(x) - probability, low, high, tolerance: 1e-10 * (high - low) }).x;
+  return findRoot({
+    f: (x) => below(x) - probability,
+    low,
+    high,
+    tolerance: 1e-9 * Math.min(...deviates.map(({ sd }) => sd)),
+  }).x;
 }
 
 const clamped = (deviate: number): number => Math.min(1e6, Math.max(-1e6, deviate));

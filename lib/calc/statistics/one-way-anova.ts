@@ -54,7 +54,7 @@ export function oneWayAnova(groups: readonly (readonly number[])[]): OneWayAnova
     throw new OutOfRangeError("sum of squares within groups", withinSs, {
       unit: "",
       min: Number.MIN_VALUE,
-      max: 1e205,
+      max: 1e106,
     });
   }
   return {

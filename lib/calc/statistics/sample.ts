@@ -1,7 +1,7 @@
 import { requireInRange } from "../errors";
 
 /** Values that statistics are taken of: their squares stay far from the largest number a computer holds. */
-export const SAMPLE_VALUE_RANGE = { unit: "", min: -1e100, max: 1e100 } as const;
+export const SAMPLE_VALUE_RANGE = { unit: "", min: -1e50, max: 1e50 } as const;
 
 export const SAMPLE_SIZE_MAX = 100_000;
 

@@ -170,7 +170,7 @@ describe("minimiseConstrained", () => {
     const residuals = (x: readonly number[]): readonly number[] => x;
     const bound = { min: 0, max: 1 };
     expect(() => minimiseConstrained({ residuals, start: [] })).toThrow("number of unknowns 0 is outside 1 to 100");
-    expect(() => minimiseConstrained({ residuals, start: [NaN] })).toThrow("start NaN is outside -1e+100 to 1e+100");
+    expect(() => minimiseConstrained({ residuals, start: [NaN] })).toThrow("start NaN is outside -1e+60 to 1e+60");
     expect(() => minimiseConstrained({ residuals, start: [2], bounds: [bound] })).toThrow("start 2 is outside 0 to 1");
     expect(() => minimiseConstrained({ residuals, start: [0.5], bounds: [bound, bound] })).toThrow(
       "number of bounds 2",

@@ -96,7 +96,7 @@ describe("quasiRandom", () => {
     const make = (change: object): unknown => quasiRandom({ dimension: 2, count: 10, seed: 1, ...change });
     expect(() => make({ dimension: 0 })).toThrow("dimension 0 is outside 1 to 40");
     expect(() => make({ dimension: 41 })).toThrow("dimension 41 is outside 1 to 40");
-    expect(() => make({ count: 0 })).toThrow("number of points 0 is outside 1 to 1000000");
+    expect(() => make({ count: 0 })).toThrow("number of points 0 is outside 1 to 100000");
     expect(() => make({ count: 1.5 })).toThrow("number of points 1.5");
     expect(() => make({ seed: -1 })).toThrow("seed -1 is outside 0 to 4294967295");
     expect(() => make({ seed: NaN })).toThrow("seed NaN");

@@ -119,9 +119,7 @@ describe("solveLinear", () => {
     expect(() => solveLinear({ matrix: [], rhs: [] })).toThrow("number of equations 0 is outside 1 to 200");
     expect(() => solveLinear({ matrix: [[1, 2]], rhs: [1] })).toThrow("length of a row 2 is outside 1 to 1");
     expect(() => solveLinear({ matrix: [[1]], rhs: [1, 2] })).toThrow("number of right-hand sides 2 is outside 1 to 1");
-    expect(() => solveLinear({ matrix: [[NaN]], rhs: [1] })).toThrow("entry NaN is outside -1e+100 to 1e+100");
-    expect(() => solveLinear({ matrix: [[1]], rhs: [NaN] })).toThrow(
-      "right-hand side NaN is outside -1e+100 to 1e+100",
-    );
+    expect(() => solveLinear({ matrix: [[NaN]], rhs: [1] })).toThrow("entry NaN is outside -1e+60 to 1e+60");
+    expect(() => solveLinear({ matrix: [[1]], rhs: [NaN] })).toThrow("right-hand side NaN is outside -1e+60 to 1e+60");
   });
 });

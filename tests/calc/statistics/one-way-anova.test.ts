@@ -82,7 +82,7 @@ describe("oneWayAnova", () => {
     expect(() => oneWayAnova([[1, 2]])).toThrow("number of groups 1 is outside 2 to 10000");
     expect(() => oneWayAnova([[1, 2], []])).toThrow("number of values 0 is outside 1 to 100000");
     expect(() => oneWayAnova([[1], [2]])).toThrow("degrees of freedom within 0 is outside 1 to 1000000");
-    expect(() => oneWayAnova([[1, NaN], [2]])).toThrow("value NaN is outside -1e+100 to 1e+100");
+    expect(() => oneWayAnova([[1, NaN], [2]])).toThrow("value NaN is outside -1e+50 to 1e+50");
     expect(() => oneWayAnova([[1, 1], [2]])).toThrow("sum of squares within groups 0 is outside");
     expect(() => oneWayAnova([[1, 1], [1]])).toThrow("sum of squares within groups 0 is outside");
   });

@@ -15,6 +15,9 @@ import { JUDGING_TEST_FUNCTIONS } from "./judging-test-functions";
 import { KETTLE_FUNCTIONS } from "./kettle-functions";
 import { LAUTER_FUNCTIONS } from "./lauter-functions";
 import { MASH_FUNCTIONS } from "./mash-functions";
+import { NUMERICS_FUNCTIONS } from "./numerics-functions";
+import { STATISTICS_FUNCTIONS } from "./statistics-functions";
+import { STATISTICS_TAIL_FUNCTIONS } from "./statistics-tail-functions";
 import { UNITS_FUNCTIONS } from "./units-functions";
 import { UNITS_QUANTITY_FUNCTIONS } from "./units-quantity-functions";
 import { WATER_ACID_FUNCTIONS } from "./water-acid-functions";
@@ -42,6 +45,9 @@ export const FUNCTION_RECORDS: readonly FunctionRecord[] = [
   ...KETTLE_FUNCTIONS,
   ...LAUTER_FUNCTIONS,
   ...MASH_FUNCTIONS,
+  ...NUMERICS_FUNCTIONS,
+  ...STATISTICS_FUNCTIONS,
+  ...STATISTICS_TAIL_FUNCTIONS,
   ...UNITS_FUNCTIONS,
   ...UNITS_QUANTITY_FUNCTIONS,
   ...WATER_ACID_FUNCTIONS,
