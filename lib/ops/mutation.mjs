@@ -28,6 +28,8 @@ async function subjectsWithTests() {
 /** Only the subject's own tests run: what another subject would notice by chance does not count. */
 async function countNoticed(subject) {
   process.env.GYLEBOOK_SUBJECT = subject;
+  // A wrong sign shows in the first few brews of a thousand, or not at all.
+  process.env.GYLEBOOK_RANDOM_BREWS ??= "60";
   const { Stryker } = await import("@stryker-mutator/core");
   const results = await new Stryker({
     mutate: [`lib/calc/${subject}/**/*.ts`, "!lib/calc/explain/functions/**", "!lib/calc/**/tables/**"],
