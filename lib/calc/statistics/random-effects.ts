@@ -57,9 +57,9 @@ export function randomEffects(a: {
 }
 
 interface Weighed {
-  /** Sums of the weights and of their squares. */
   readonly sum: number;
-  readonly squares: number;
+  /** Σ w − Σ w² / Σ w, added up pair by pair so that one great weight does not drown the others. */
+  readonly free: number;
   readonly mean: number;
   readonly scatter: number;
   /** Sum of the squared weights times squared deviations. */
@@ -70,26 +70,32 @@ function weigh(units: readonly PooledUnit[], between: number): Weighed {
   const weights = units.map(({ standardError }) => 1 / (standardError ** 2 + between));
   const total = (f: (unit: PooledUnit, weight: number) => number): number =>
     units.reduce((sum, unit, i) => sum + f(unit, weights[i] ?? 0), 0);
-  const origin = units[0]?.estimate ?? 0;
+  // Measured from the surest unit, near which the mean lies.
+  const origin = units[weights.indexOf(Math.max(...weights))]?.estimate ?? 0;
   const sum = total((_, weight) => weight);
   const mean = origin + total(({ estimate }, weight) => weight * (estimate - origin)) / sum;
+  let before = 0;
+  const pairs = weights.reduce((all, weight) => {
+    const next = all + weight * (before / sum);
+    before += weight;
+    return next;
+  }, 0);
   return {
     sum,
-    squares: total((_, weight) => weight ** 2),
+    free: 2 * pairs,
     mean,
     scatter: total(({ estimate }, weight) => weight * (estimate - mean) ** 2),
     squaredScatter: total(({ estimate }, weight) => weight ** 2 * (estimate - mean) ** 2),
   };
 }
 
-const moments = ({ sum, squares, scatter }: Weighed, df: number): number =>
-  Math.max(0, (scatter - df) / (sum - squares / sum));
+const moments = ({ free, scatter }: Weighed, df: number): number => Math.max(0, (scatter - df) / free);
 
 // Where the slope of the restricted likelihood is nothing: Σ w² d² = Σ w − Σ w² / Σ w.
 function restrictedLikelihood(units: readonly PooledUnit[]): number {
   const slope = (between: number): number => {
-    const { sum, squares, squaredScatter } = weigh(units, between);
-    return (squaredScatter - sum + squares / sum) / sum;
+    const { sum, free, squaredScatter } = weigh(units, between);
+    return (squaredScatter - free) / sum;
   };
   const estimates = units.map(({ estimate }) => estimate);
   const widest = Math.max(...estimates) - Math.min(...estimates);

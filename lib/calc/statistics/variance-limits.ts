@@ -38,4 +38,4 @@ export function varianceLimits(
 }
 
 const limit = (excess: (value: number) => number, low: number, high: number): number =>
-  findRoot({ f: excess, low, high, tolerance: 1e-7 * high }).x;
+  findRoot({ f: excess, low, high, tolerance: 1e-5 * high }).x;

@@ -66,7 +66,7 @@ const FACTORS = ["brewer", "equipment", "revision"] as const;
  * are rough, which the intervals show.
  *
  * @param a.observations - Results with brewer, equipment and revision of each; crossed, nested or with gaps.
- * @returns Variances in the squared unit of the values, to about six digits; or what the data cannot tell apart.
+ * @returns Variances in the squared unit of the values, to about six digits, limits to four; or what the data cannot tell apart.
  * @validRange 3 to 2000 observations and up to 200 brewers, kettles and revisions together.
  * @throws {@link OutOfRangeError} when there are too few or too many, or a value is not a number.
  * @source Searle, Casella and McCulloch 1992, chapters 6 and 8 (docs/sources.md#searle-1992)

@@ -65,6 +65,19 @@ describe("randomEffects", () => {
     expect(randomEffects({ units: same, method: "reml" })).toMatchObject({ mean: 2, betweenVariance: 0, q: 0, p: 1 });
   });
 
+  it("keeps the moments where one unit is a million million times surer than two others, by hand", () => {
+    // Weights 1e18, 1 and 1: the mean is the first estimate, Q = 9 + 16 = 25 on 2, and Σ w − Σ w²/Σ w = 4 + 2e−18 …, of which
+    // 1e18 − 1e36/(1e18 + 2) would leave nothing: variance 23/4.
+    const units = [
+      { estimate: 0, standardError: 1e-9 },
+      { estimate: 3, standardError: 1 },
+      { estimate: -4, standardError: 1 },
+    ];
+    const result = randomEffects({ units, method: "dersimonian-laird" });
+    expectWithin(result.q, 25, 1e-9);
+    expectWithin(result.betweenVariance, 23 / 4, 1e-9);
+  });
+
   it("refuses one unit and figures past their ends", () => {
     const call = (units: typeof PAIR): unknown => randomEffects({ units, method: "reml" });
     expect(() => call(PAIR.slice(1))).toThrow("number of units 1 is outside 2 to 500");
