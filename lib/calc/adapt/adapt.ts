@@ -1,7 +1,11 @@
+import { requireInRange } from "../errors";
 import { brew, type Ambient, type Equipment, type Ledger, type Limit, type Recipe } from "../ledger";
+import { SOURCE_NUMBERS } from "../ledger/recipe-numbers";
+import { requireAmbient, requireEquipment, requireNumbers } from "../ledger/require-brew";
 import { litres, type Litres } from "../units";
 import type { Ion, Ions } from "../water";
 import type { Intention, WayOut } from "./intention";
+import { HELD_VOLUME_RANGE, requireIntention } from "./require-intention";
 import { solveAmounts } from "./solve-amounts";
 import { isBroken } from "./attempt";
 import { waysOut } from "./ways-out";
@@ -61,6 +65,11 @@ export function adapt(a: {
   readonly source?: Ions;
 }): AdaptOutcome {
   const { equipment, ambient, hold } = a;
+  requireIntention(a.intention);
+  requireEquipment(equipment);
+  requireAmbient(ambient);
+  if (hold.intoFermenter !== null) requireInRange("volume for everybody", hold.intoFermenter, HELD_VOLUME_RANGE);
+  if (a.source !== undefined) requireNumbers(a.source, SOURCE_NUMBERS);
   const intention = a.source === undefined ? a.intention : inWater(a.intention, a.source);
   const intoFermenter = hold.intoFermenter ?? intention.intoFermenter ?? equipment.usualBatch;
   const solved = solveAmounts({ intention, equipment, ambient, intoFermenter, topUp: litres(0) });

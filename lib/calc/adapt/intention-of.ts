@@ -1,4 +1,5 @@
 import type { Ledger, Recipe } from "../ledger";
+import { requireRecipe } from "../ledger/require-brew";
 import { ebc, fraction, gramsPerLitre, ibu, milligramsPerLitre, ph } from "../units";
 import { mapIons } from "../water/ions";
 import type { Salt } from "../water";
@@ -18,6 +19,7 @@ import type { Intention, IntendedHop } from "./intention";
  * intentionOf({ recipe, ledger }).originalExtract; // 12
  */
 export function intentionOf({ recipe, ledger }: { readonly recipe: Recipe; readonly ledger: Ledger }): Intention {
+  requireRecipe(recipe);
   const { fermentables, hops, water, intoFermenter, topUp, ...kept } = recipe;
   const { quantities } = ledger;
   const hotWaterL = (quantities["water.mash"] ?? 0) + (quantities["water.sparge"] ?? 0);

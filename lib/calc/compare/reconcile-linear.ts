@@ -1,4 +1,4 @@
-import { OutOfRangeError, requireInRange } from "../errors";
+import { requireInRange } from "../errors";
 import { chiSquaredUpperTail } from "../statistics";
 import { orthonormalConstraints, type LinearConstraint } from "./orthonormal-constraints";
 
@@ -83,8 +83,6 @@ function requireShape({ measured, sigma, constraints }: Parameters<typeof reconc
   for (const { coefficients, equals } of constraints) {
     requireInRange("number of coefficients", coefficients.length, length);
     requireInRange("right side of a balance", equals, RECONCILIATION_RANGE.value);
-    for (const value of coefficients) {
-      if (!Number.isFinite(value)) throw new OutOfRangeError("coefficient", value, RECONCILIATION_RANGE.value);
-    }
+    for (const value of coefficients) requireInRange("coefficient", value, RECONCILIATION_RANGE.value);
   }
 }

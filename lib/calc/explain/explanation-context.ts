@@ -1,5 +1,6 @@
 import type { Ambient, Equipment, Ledger, Recipe } from "../ledger";
 import { gristSums, type GristSums } from "../ledger/grist-sums";
+import { requireBrew } from "../ledger/require-brew";
 
 /** What was brewed, on what, on which day. */
 export interface BrewInput {
@@ -17,10 +18,12 @@ export interface ExplanationContext extends BrewInput {
 /**
  * Puts a ledger beside what it was computed from.
  *
+ * @throws {@link OutOfRangeError} when a number of recipe, equipment or day is outside its range.
  * @returns The context that every record reads its inputs from.
  */
 export function explanationContext(a: BrewInput & { readonly ledger: Ledger }): ExplanationContext {
   const { ledger, recipe, equipment, ambient } = a;
+  requireBrew(a);
   return { ledger, recipe, equipment, ambient, sums: gristSums(recipe, equipment) };
 }
 

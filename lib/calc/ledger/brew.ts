@@ -1,5 +1,6 @@
 import { moreySrm } from "../colour";
-import { ebcFromSrm, srm } from "../units";
+import { requireInRange } from "../errors";
+import { ebcFromSrm, kilograms, srm } from "../units";
 import { colourUnitsOf } from "./colour-units";
 import { afterBoil } from "./after-boil";
 import { balancesOf } from "./balances";
@@ -82,6 +83,8 @@ export function brewWithWater(a: {
 }): LedgerOutcome {
   const { recipe, equipment, ambient, mashWaterKg, spargeKg } = a;
   requireBrew(a);
+  requireInRange("mash water", mashWaterKg, kilograms.range);
+  requireInRange("sparge water", spargeKg, kilograms.range);
   const sums = gristSums(recipe, equipment);
   const refused = refuse(recipe, sums);
   if (refused !== null) return refused;

@@ -2,6 +2,7 @@ import { requireInRange } from "../errors";
 import type { Ledger } from "./ledger";
 import type { Station } from "./quantity-catalogue";
 import type { Recipe } from "./recipe";
+import { requireRecipe } from "./require-brew";
 
 /** What things cost, in whatever currency; null where nobody knows. */
 export interface Prices {
@@ -34,7 +35,7 @@ export const PRICE_RANGE = { unit: "", min: 0, max: 1_000_000 } as const;
  * @param a.prices - Price of each row, of yeast, electricity and water.
  * @returns Total, cost for each litre packaged and for each station, and what had no price.
  * @validRange Prices from 0 to 1 000 000 of any currency. Gas, cooling water and cleaning are left out.
- * @throws {@link OutOfRangeError} when a price is negative or no number.
+ * @throws {@link OutOfRangeError} when a price or a number of the recipe is outside its range.
  * @source Definition (docs/sources.md#mass-balance)
  * @example
  * costOf({ ledger, recipe, prices }).perLitre; // 0.92
@@ -48,6 +49,7 @@ export function costOf({
   readonly recipe: Recipe;
   readonly prices: Prices;
 }): Cost {
+  requireRecipe(recipe);
   const stations: Record<Station, number> = {
     water: 0,
     mash: 0,

@@ -1,5 +1,12 @@
+import { requireInRange } from "../errors";
 import type { MashCurve } from "../mash";
 import type { Phase } from "./ledger";
+
+/** A weak heater may take weeks, and a mash in the frost may begin below nothing. */
+export const PHASE_RANGE = {
+  minutes: { unit: "min", min: 0, max: 1e7 },
+  celsius: { unit: "°C", min: -30, max: 130 },
+} as const;
 
 /**
  * Reads what one mash lived through out of the phases of the day: its rests and the heating between them.
@@ -10,6 +17,7 @@ import type { Phase } from "./ledger";
  * @returns Minutes from the first rest and °C, in straight lines; a step without time where boiling water was added.
  * Empty without a rest.
  * @validRange Any brew day of `brew`.
+ * @throws {@link OutOfRangeError} when a phase of the mash is no time or no temperature.
  * @source Definition (docs/sources.md#energy-balance)
  * @example
  * mashCurveOf({ phases: ledger.phases }); // [[0, 66], [60, 66], [70.2, 76], [80.2, 76]]
@@ -21,6 +29,9 @@ export function mashCurveOf({ phases }: { readonly phases: readonly Phase[] }): 
     // The second of two equal mashes is like the first.
     if (name === "lift and drain") break;
     if (name !== "rest" && name !== "heat between rests") continue;
+    requireInRange("length of a phase", minutes, PHASE_RANGE.minutes);
+    requireInRange("temperature of a phase", fromC, PHASE_RANGE.celsius);
+    requireInRange("temperature of a phase", toC, PHASE_RANGE.celsius);
     if (curve.at(-1)?.[1] !== fromC) curve.push([minute, fromC]);
     minute += minutes;
     curve.push([minute, toC]);

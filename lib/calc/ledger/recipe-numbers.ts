@@ -43,12 +43,20 @@ const WARMTH: Range = { ...celsius.range, min: 0, max: 100 };
 /** As far as the colour of a malt is known in all three of its units. */
 export const FERMENTABLE_COLOUR_RANGE: Range = { ...ebc.range, max: 3900 };
 
-export const RECIPE_NUMBERS: Numbers<Recipe> = [
+/** What a recipe and an intention have in common. */
+export type Process = Pick<Recipe, "thickness" | "mashes" | "boil" | "mash" | "stand" | "yeast" | "packaging">;
+
+export const MASHES_RANGE: Range = { unit: "", min: 1, max: 2 };
+
+export const PROCESS_NUMBERS: Numbers<Process> = [
+  ["thickness", "mash thickness", litresPerKilogram.range],
+  ["mashes", "number of mashes", MASHES_RANGE],
+  ["boil", "boil", TIME],
+];
+
+export const VOLUME_NUMBERS: Numbers<Recipe> = [
   ["intoFermenter", "volume into the fermenter", { ...litres.range, min: 0.001 }],
   ["topUp", "water after the boil", litres.range],
-  ["thickness", "mash thickness", litresPerKilogram.range],
-  ["mashes", "number of mashes", { unit: "", min: 1, max: 2 }],
-  ["boil", "boil", TIME],
 ];
 
 export const MASH_STEP_NUMBERS: Numbers<MashStep> = [

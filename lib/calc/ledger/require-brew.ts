@@ -4,7 +4,7 @@ import * as equipmentNumbers from "./equipment-numbers";
 import type { FigureField, Figures } from "./equipment-numbers";
 import type { Recipe } from "./recipe";
 import * as recipeNumbers from "./recipe-numbers";
-import type { NumberField, Numbers } from "./recipe-numbers";
+import type { NumberField, Numbers, Process } from "./recipe-numbers";
 
 /**
  * Refuses a brew that holds anything but numbers in their ranges, before a loop or a root runs on it.
@@ -27,12 +27,8 @@ export function requireBrew(a: {
  * @throws {@link OutOfRangeError} naming the first number that is outside its range.
  */
 export function requireRecipe(recipe: Recipe): void {
-  requireNumbers(recipe, recipeNumbers.RECIPE_NUMBERS);
-  if (!Number.isInteger(recipe.mashes)) {
-    throw new OutOfRangeError("number of mashes", recipe.mashes, { unit: "", min: 1, max: 2 });
-  }
-  for (const step of recipe.mash) requireNumbers(step, recipeNumbers.MASH_STEP_NUMBERS);
-  if (recipe.stand !== null) requireNumbers(recipe.stand, recipeNumbers.STAND_NUMBERS);
+  requireNumbers(recipe, recipeNumbers.VOLUME_NUMBERS);
+  requireProcess(recipe);
   for (const row of recipe.fermentables) {
     requireNumbers(row, recipeNumbers.FERMENTABLE_NUMBERS);
     if (row.acidity !== null) requireNumbers(row.acidity, recipeNumbers.ACIDITY_NUMBERS);
@@ -42,8 +38,22 @@ export function requireRecipe(recipe: Recipe): void {
   requireNumbers(source, recipeNumbers.SOURCE_NUMBERS);
   for (const weight of Object.values(salts)) requireInRange("salt", weight, recipeNumbers.SALT_RANGE);
   if (acid !== null) requireNumbers(acid, recipeNumbers.ACID_NUMBERS);
-  requireNumbers(recipe.yeast, recipeNumbers.YEAST_NUMBERS);
-  requireNumbers(recipe.packaging, recipeNumbers.PACKAGING_NUMBERS);
+}
+
+/**
+ * Refuses mash, boil, stand, yeast or packaging that hold anything but numbers in their ranges.
+ *
+ * @throws {@link OutOfRangeError} naming the first number that is outside its range.
+ */
+export function requireProcess(process: Process): void {
+  requireNumbers(process, recipeNumbers.PROCESS_NUMBERS);
+  if (!Number.isInteger(process.mashes)) {
+    throw new OutOfRangeError("number of mashes", process.mashes, recipeNumbers.MASHES_RANGE);
+  }
+  for (const step of process.mash) requireNumbers(step, recipeNumbers.MASH_STEP_NUMBERS);
+  if (process.stand !== null) requireNumbers(process.stand, recipeNumbers.STAND_NUMBERS);
+  requireNumbers(process.yeast, recipeNumbers.YEAST_NUMBERS);
+  requireNumbers(process.packaging, recipeNumbers.PACKAGING_NUMBERS);
 }
 
 /**

@@ -4,6 +4,7 @@ import type { Ambient } from "./equipment";
 import type { Ledger, PhaseName, Stream } from "./ledger";
 import type { Station } from "./quantity-catalogue";
 import type { Recipe } from "./recipe";
+import { requireAmbient, requireRecipe } from "./require-brew";
 
 /** A flow of a station with its volume and strength. */
 export interface StreamAccount extends Stream {
@@ -89,6 +90,8 @@ export function stationAccounts({
   readonly recipe: Recipe;
   readonly ambient: Ambient;
 }): readonly StationAccount[] {
+  requireRecipe(recipe);
+  requireAmbient(ambient);
   const leaves = temperatures(ledger, recipe, ambient);
   let comesC: number = ambient.tapWater;
   return ledger.balances.map((balance) => {

@@ -1,4 +1,5 @@
 import type { Equipment, Ledger, PhaseName, Recipe } from "../ledger";
+import { requireEquipment, requireRecipe } from "../ledger/require-brew";
 import { cleanSteps, transferSteps } from "./cold-drafts";
 import { boilSteps, coolSteps, heatToBoilSteps, standSteps } from "./kettle-drafts";
 import { doughInSteps, drainSteps, prepareSteps, restSteps, spargeSteps, strikeSteps } from "./mash-drafts";
@@ -34,7 +35,7 @@ const STEPS_OF: Readonly<Record<PhaseName, (a: RunSheetInput, phase: PlannedPhas
  * @param a.equipment - The kettle.
  * @returns Steps in order of time, minutes from the start of the day; the last one ends when the ledger's day does.
  * @validRange Any ledger that `brew` gives.
- * @throws {@link OutOfRangeError} when a mash temperature is outside the range of an infusion.
+ * @throws {@link OutOfRangeError} when a number of the recipe or the equipment is outside its range.
  * @source Times and volumes are the ledger's (docs/sources.md#energy-balance); the order of work is common practice
  * (docs/sources.md#trade-practice)
  * @example
@@ -45,6 +46,8 @@ export function buildRunSheet(a: {
   readonly recipe: Recipe;
   readonly equipment: Equipment;
 }): readonly Step[] {
+  requireRecipe(a.recipe);
+  requireEquipment(a.equipment);
   const drafts = planPhases(a.ledger.phases).flatMap((phase) => STEPS_OF[phase.name](a, phase));
   const counts = new Map<string, number>();
   // The sort keeps the order of steps that begin together.
