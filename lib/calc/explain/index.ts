@@ -6,9 +6,9 @@ export { limitWords, type LimitWords } from "./limit-words";
 export type { SourceReference } from "./source-titles";
 export {
   explainFunction,
+  FUNCTION_RECORDS,
   type ExplainedFunction,
   type FunctionExplanation,
   type Sensitivity,
 } from "./functions/explain-function";
-export { FUNCTION_RECORDS } from "./functions/function-records";
 export type { FunctionInput, FunctionRecord } from "./functions/function-record";

@@ -64,6 +64,7 @@ export const SOURCE_TITLES = {
   "morey-1995": "Morey 1995: colour of beer from malt colour units",
   "mosher-1995": "Mosher 1995, The Brewer's Companion: colour of beer from malt colour units",
   "muller-1990": "Muller 1990: survival of amylases in the mash",
+  "narasimhan-jordache-2000": "Narasimhan and Jordache 2000: data reconciliation and gross errors",
   narziss: "Narziß and Back, Die Bierbrauerei: strength of the first wort",
   "nbs-440-1942": "NBS Circular C440, 1942: density of sugar solutions",
   "nickerson-likens-1979": "Nickerson and Likens 1979: hop storage index",

@@ -9,7 +9,7 @@ import { QUANTITY_IDS, type QuantityId } from "./quantity-catalogue";
 import type { Recipe } from "./recipe";
 import { uncertainInputs, type Moved, type UncertainInput } from "./uncertain-inputs";
 
-export const DRAWS_RANGE = { unit: "draws", min: 100, max: 100_000 } as const;
+export const DRAWS_RANGE = { unit: "draws", min: 100, max: 10_000 } as const;
 
 /** What lies below the low and above the high end. */
 const TAIL = 0.1;
@@ -28,7 +28,7 @@ const TAIL = 0.1;
  * @param a.seed - Whole number; the same seed gives the same draws.
  * @returns The 10th and 90th percentile of each predicted quantity; empty when nothing can be brewed or the
  * coefficients contradict each other.
- * @validRange 100 to 100 000 draws.
+ * @validRange 100 to 10 000 draws.
  * @throws {@link OutOfRangeError} when an input, the draws or a coefficient is outside its range.
  * @source JCGM 101:2008, propagation of distributions by sampling (docs/sources.md#jcgm-101-2008)
  * @example

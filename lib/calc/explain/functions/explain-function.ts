@@ -1,7 +1,8 @@
 import { requireInRange } from "../../errors";
+import { EXTRACT_RANGE } from "../../gravity";
 import { referencesOf, type SourceReference } from "../source-titles";
 import type { FunctionInput, FunctionRecord } from "./function-record";
-import { FUNCTION_RECORDS } from "./function-records";
+import { SUBJECT_FUNCTIONS } from "./function-records";
 
 /** How one result answers to one input. */
 export interface Sensitivity {
@@ -23,6 +24,26 @@ export interface ExplainedFunction extends Omit<FunctionRecord, "inputs" | "sour
 export type FunctionExplanation =
   | { readonly ok: true; readonly explained: ExplainedFunction }
   | { readonly ok: false; readonly reason: "no-such-function" };
+
+/** What explainFunction takes for its own example: the gravity of a wort of 12 °P. */
+const OF_12_PLATO = { id: "gravity/platoToSpecificGravity", args: [12] };
+
+/** How every public function of the library is explained; a test holds it to the exports of all subjects. */
+export const FUNCTION_RECORDS: readonly FunctionRecord[] = [
+  ...SUBJECT_FUNCTIONS,
+  {
+    id: "explain/explainFunction",
+    words:
+      "A public function of the library opened up at given arguments: what it is, its equation, inputs with their ranges, sources, what it gives, and how much that moves for each unit of an input. The slopes are differences over a small step, one input at a time, so they say nothing of a jump beyond it or of inputs that move together.",
+    equation: "slope = (f(x + h) − f(x − h)) / (2 h), h about 1e-5 of x",
+    inputs: [{ at: "0.args.0", label: "Argument of the function in the example", ...EXTRACT_RANGE }],
+    gives: "the record with values and slopes; or that the library has no such function",
+    sources: ["abramowitz-stegun-1964"],
+    validRange: "That of the function that is explained.",
+    call: explainFunction,
+    example: [OF_12_PLATO],
+  },
+];
 
 /** Relative step of the difference quotient: rounding and curvature cost about the same here. */
 const STEP = 1e-5;

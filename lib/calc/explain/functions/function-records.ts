@@ -1,9 +1,12 @@
+import { ADAPT_FUNCTIONS } from "./adapt-functions";
 import { ALCOHOL_FUNCTIONS } from "./alcohol-functions";
 import { BITTERNESS_CURVE_FUNCTIONS } from "./bitterness-curve-functions";
 import { BITTERNESS_FUNCTIONS } from "./bitterness-functions";
 import { CARBONATION_FUNCTIONS } from "./carbonation-functions";
 import { CARBONATION_PRIMING_FUNCTIONS } from "./carbonation-priming-functions";
 import { COLOUR_FUNCTIONS } from "./colour-functions";
+import { COMPARE_FUNCTIONS } from "./compare-functions";
+import { EXPLAIN_FUNCTIONS } from "./explain-functions";
 import { FERMENTATION_FUNCTIONS } from "./fermentation-functions";
 import { GRAVITY_FUNCTIONS } from "./gravity-functions";
 import { GRAVITY_INSTRUMENT_FUNCTIONS } from "./gravity-instrument-functions";
@@ -14,8 +17,10 @@ import { JUDGING_FUNCTIONS } from "./judging-functions";
 import { JUDGING_TEST_FUNCTIONS } from "./judging-test-functions";
 import { KETTLE_FUNCTIONS } from "./kettle-functions";
 import { LAUTER_FUNCTIONS } from "./lauter-functions";
+import { LEDGER_FUNCTIONS } from "./ledger-functions";
 import { MASH_FUNCTIONS } from "./mash-functions";
 import { NUMERICS_FUNCTIONS } from "./numerics-functions";
+import { RUNSHEET_FUNCTIONS } from "./runsheet-functions";
 import { STATISTICS_FUNCTIONS } from "./statistics-functions";
 import { STATISTICS_TAIL_FUNCTIONS } from "./statistics-tail-functions";
 import { UNITS_FUNCTIONS } from "./units-functions";
@@ -26,14 +31,17 @@ import { WATER_MIXING_FUNCTIONS } from "./water-mixing-functions";
 import { WATER_PH_FUNCTIONS } from "./water-ph-functions";
 import type { FunctionRecord } from "./function-record";
 
-/** How every public function of the library is explained; a test holds it to the exports of all subjects. */
-export const FUNCTION_RECORDS: readonly FunctionRecord[] = [
+/** How the public functions of all subjects are explained, but for the one that reads these records. */
+export const SUBJECT_FUNCTIONS: readonly FunctionRecord[] = [
+  ...ADAPT_FUNCTIONS,
   ...ALCOHOL_FUNCTIONS,
   ...BITTERNESS_CURVE_FUNCTIONS,
   ...BITTERNESS_FUNCTIONS,
   ...CARBONATION_FUNCTIONS,
   ...CARBONATION_PRIMING_FUNCTIONS,
   ...COLOUR_FUNCTIONS,
+  ...COMPARE_FUNCTIONS,
+  ...EXPLAIN_FUNCTIONS,
   ...FERMENTATION_FUNCTIONS,
   ...GRAVITY_FUNCTIONS,
   ...GRAVITY_INSTRUMENT_FUNCTIONS,
@@ -44,8 +52,10 @@ export const FUNCTION_RECORDS: readonly FunctionRecord[] = [
   ...JUDGING_TEST_FUNCTIONS,
   ...KETTLE_FUNCTIONS,
   ...LAUTER_FUNCTIONS,
+  ...LEDGER_FUNCTIONS,
   ...MASH_FUNCTIONS,
   ...NUMERICS_FUNCTIONS,
+  ...RUNSHEET_FUNCTIONS,
   ...STATISTICS_FUNCTIONS,
   ...STATISTICS_TAIL_FUNCTIONS,
   ...UNITS_FUNCTIONS,

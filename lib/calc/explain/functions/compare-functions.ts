@@ -1,0 +1,66 @@
+import { compareLedger, RECONCILIATION_RANGE, reconcileLinear } from "../../compare";
+import { rangeOf } from "../../compare/latest-readings";
+import { intervals } from "../../ledger";
+import { EXAMPLE_BREW, EXAMPLE_LEDGER } from "./example-brew";
+import type { FunctionInput, FunctionRecord } from "./function-record";
+
+const READINGS = [
+  { quantity: "kettle.preBoil", value: 26, sd: 0.3 },
+  { quantity: "kettle.preBoilGravity", value: 10.4, sd: 0.25 },
+  { quantity: "kettle.postBoil", value: 23.5, sd: 0.3 },
+  { quantity: "fermenter.volume", value: 19.2, sd: 0.3 },
+  { quantity: "fermenter.originalExtract", value: 11.7, sd: 0.25 },
+  { quantity: "fermenter.finalExtract", value: 2.4, sd: 0.25 },
+] as const;
+
+const reading = (i: keyof typeof READINGS & `${number}`, label: string): FunctionInput[] => {
+  const { quantity } = READINGS[i];
+  const range = rangeOf(quantity);
+  return [
+    { at: `0.readings.${i}.value`, label, ...range },
+    { at: `0.readings.${i}.sd`, label: `${label}, standard uncertainty`, ...range, min: 0 },
+  ];
+};
+
+/** How the functions that hold a brew against its plan are explained. */
+export const COMPARE_FUNCTIONS: readonly FunctionRecord[] = [
+  {
+    id: "compare/compareLedger",
+    words:
+      "What was planned beside what was measured, station by station, with what follows from the readings: efficiencies, losses, attenuation, alcohol and where the extract went. Readings are weighed by their uncertainties against the balances of mass and extract, and the one that cannot be right is named. A reading without a stated uncertainty counts as usual for its instrument. It cannot tell two wrong readings that agree with each other from two right ones.",
+    equation: "least Σ ((reconciled − read) / σ)² with in = lost + out for mass and extract",
+    inputs: [
+      ...reading("0", "Volume before the boil"),
+      ...reading("1", "Gravity before the boil"),
+      ...reading("5", "Final gravity"),
+    ],
+    gives: "rows in the order of the process, the account of the extract, kg, and suspects",
+    sources: ["mass-balance", "narasimhan-jordache-2000", "balling-1865"],
+    validRange: "Gravities of wort from 0 to 35 °P, of beer from −9 °P.",
+    call: compareLedger,
+    example: [{ ledger: EXAMPLE_LEDGER, intervals: intervals(EXAMPLE_BREW), readings: READINGS }],
+  },
+  {
+    id: "compare/reconcileLinear",
+    words:
+      "Measured values adjusted as little as their uncertainties ask until balances that must hold do hold. It tells how improbable the whole set is and which value had to move furthest for its uncertainty. The balances must be straight lines, and the errors independent and normal; a single gross error spoils its neighbours, which is why it is looked for.",
+    equation: "minimise Σ ((x − y) / σ)² subject to A x = b; χ² of the sum on as many degrees as independent balances",
+    inputs: [
+      { at: "0.measured.0", label: "A measured value", ...RECONCILIATION_RANGE.value },
+      { at: "0.sigma.0", label: "Its standard uncertainty", ...RECONCILIATION_RANGE.sigma },
+      { at: "0.constraints.0.coefficients.0", label: "Its coefficient in a balance", ...RECONCILIATION_RANGE.value },
+      { at: "0.constraints.0.equals", label: "What the balance comes to", ...RECONCILIATION_RANGE.value },
+    ],
+    gives: "reconciled values and uncertainties, χ², degrees of freedom, probability, and z for each value",
+    sources: ["narasimhan-jordache-2000"],
+    validRange: "Values to 1e12 in size, uncertainties from 1e-12; balances that do not contradict each other.",
+    call: reconcileLinear,
+    example: [
+      {
+        measured: [101.91, 64.45, 34.65],
+        sigma: [1, 1, 1],
+        constraints: [{ coefficients: [1, -1, -1], equals: 0 }],
+      },
+    ],
+  },
+];
