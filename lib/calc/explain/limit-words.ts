@@ -27,6 +27,11 @@ const WORDS: Readonly<Record<LimitId, LimitWords>> = {
     because:
       "Cold grain and a cold mash tun take heat out of the strike water, the more the less water there is, and water gets no hotter than its boiling point. The value is how hot it would have to be for the first rest; the bound is the boiling point at this altitude.",
   },
+  "strike volume": {
+    title: "Room for the strike water",
+    because:
+      "The water for a mash tun is heated in the kettle, all of it at once, and a kettle filled to the rim spills hot liquor when it is stirred or carried. The value is the strike water of one mash as hot as it must be; the bound is what the kettle holds.",
+  },
   "element covered": {
     title: "Liquid over the heating element",
     because:

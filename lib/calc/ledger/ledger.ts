@@ -67,6 +67,7 @@ export type LimitId =
   | "mash volume"
   | "mash thickness"
   | "strike water"
+  | "strike volume"
   | "element covered"
   | "boil volume"
   | "heater reaches the boil"

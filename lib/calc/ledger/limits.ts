@@ -28,6 +28,12 @@ export function mashLitres(recipe: Recipe, masses: Masses, sums: GristSums): num
   return mashVolume({ water: litres(waterAtRest / recipe.mashes), grist: kilograms(sums.gristKg / recipe.mashes) });
 }
 
+/** Strike water of one mash as hot as the kettle makes it, L. */
+function strikeLitres({ waters }: DayPlan): number {
+  const hottest = Math.min(100, Math.max(0, waters.strikeC ?? 100));
+  return waters.strikeKg / waterDensity(celsius(hottest));
+}
+
 /**
  * Holds a brew against every physical limit of the equipment.
  *
@@ -57,6 +63,8 @@ export function limitsOf(a: {
     atLeast("mash thickness", waterL(masses.mashWaterKg) / sums.gristKg, mash.thickest, "thickness");
     const { strikeC } = day.waters;
     if (strikeC !== null) atMost("strike water", strikeC, heat.boilC, "temperature");
+    // In a basket or a bag it is part of the mash, whose volume has a limit of its own.
+    if (mash.kind === "tun") atMost("strike volume", strikeLitres(day), kettle.capacity, "volume");
     if (day.waters.infusionsKg.some((kg) => kg > 0)) {
       atLeast("mash steps", waterL(day.waters.strikeKg) / sums.gristKg, mash.thickest, "thickness");
     }

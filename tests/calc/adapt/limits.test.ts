@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { adapt, intentionOf, type AdaptOutcome, type Intention, type WayOut, type WayOutKind } from "@/lib/calc/adapt";
 import type { LimitId } from "@/lib/calc/ledger";
 import { celsius, joulesPerKelvin, kilograms, litres, litresPerKilogram, watts, fraction } from "@/lib/calc/units";
-import { brewed, brewInput, valueOf } from "../../support/brewed";
+import { brewed, brewInput, exactly, valueOf } from "../../support/brewed";
 import { garageKettle, paleAle } from "../../support/brewing-fixtures";
 import { expectWithin } from "../../support/expect-within";
 
@@ -33,6 +33,14 @@ const BREAKERS: readonly (readonly [limit: LimitId, changes: Changes, to?: Parti
   ["mash volume", { mash: { capacity: litres(16) } }],
   ["mash thickness", {}, { thickness: litresPerKilogram(2) }],
   ["strike water", STONE_TUN],
+  [
+    "strike volume",
+    {
+      kettle: { capacity: litres(29), headspace: litres(0) },
+      mash: { kind: "tun", capacity: litres(60), grainLimit: null },
+      lauter: { method: "none", absorption: exactly(litresPerKilogram(1.2)) },
+    },
+  ],
   ["element covered", { kettle: { minimum: litres(18) } }],
   ["boil volume", { kettle: { capacity: litres(25) } }],
   ["heater reaches the boil", { kettle: { ratedPower: watts(400) } }],
