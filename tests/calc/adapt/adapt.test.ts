@@ -118,7 +118,7 @@ describe("adapt", () => {
       ),
       { numRuns: 60 },
     );
-  });
+  }, 60_000);
 
   it("needs more than proportional grain for a stronger beer, because the lauter efficiency falls", () => {
     const grist = (plato: number): number => {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Ledger, PhaseName, QuantityId } from "@/lib/calc/ledger";
 import { buildRunSheet, type Step } from "@/lib/calc/runsheet";
-import type { kilograms} from "@/lib/calc/units";
+import type { kilograms } from "@/lib/calc/units";
 import { grams, minutes } from "@/lib/calc/units";
 import { brewed, brewInput, valueOf } from "../../support/brewed";
 import { malt, paleAle } from "../../support/brewing-fixtures";
