@@ -61,3 +61,27 @@ test("every number of the beer opens its explanation, with equation, inputs and 
   await expect(explanation).toBeHidden();
   await expect(page.getByRole("button", { name: /Explain Bitterness/ })).toBeFocused();
 });
+
+test("acid in the mash water lowers the mash pH as it is typed, with its caution, and stays with the recipe", async ({
+  page,
+}) => {
+  await signInAs(page, "member");
+  const title = ownTitle("Sour mash");
+  await writeRecipe(page, title);
+  await openRecipe(page, title);
+  await listsAreThere(page);
+  const ph = page.getByRole("button", { name: /^Mash pH.*Explain$/ });
+  const before = await numberIn(ph);
+
+  await page.getByLabel("Acid", { exact: true }).selectOption("Lactic acid 80 %");
+  await expect(page.getByText(/Concentrated acid burns skin and eyes/)).toBeVisible();
+  await page.getByLabel("Millilitres").fill("5");
+  await expect.poll(() => numberIn(ph)).toBeLessThan(before - 0.05);
+  const after = await numberIn(ph);
+
+  await page.getByRole("button", { name: "Save as revision 2" }).click();
+  await expect(page.getByText("Saved as revision 2.")).toBeVisible();
+  await page.reload();
+  await expect(page.getByLabel("Millilitres")).toHaveValue("5");
+  expect(await numberIn(page.getByRole("button", { name: /^Mash pH.*Explain$/ }))).toBe(after);
+});
