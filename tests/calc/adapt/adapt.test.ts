@@ -16,6 +16,7 @@ import {
 import { brewInput, brewed, exactly, valueOf } from "../../support/brewed";
 import { garageKettle, malt, paleAle, sameDay } from "../../support/brewing-fixtures";
 import { expectWithin } from "../../support/expect-within";
+import { everyNumberOf } from "../../support/every-number-of";
 
 const intention = intentionOf({ recipe: paleAle, ledger: brewed() });
 
@@ -46,11 +47,6 @@ const big = kettle({
 
 /** Strong enough that a basket made for 8 kg does not hold its grist. */
 const strong: Intention = { ...intention, originalExtract: 22 };
-
-function everyNumberOf(value: unknown): number[] {
-  if (typeof value === "number") return [value];
-  return typeof value === "object" && value !== null ? Object.values(value).flatMap(everyNumberOf) : [];
-}
 
 describe("adapt", () => {
   it("gives back the amounts on the kettle that the recipe was written for (identity)", () => {

@@ -3,15 +3,11 @@ import { describe, expect, it } from "vitest";
 import { adapt, intentionOf } from "@/lib/calc/adapt";
 import { brew } from "@/lib/calc/ledger";
 import { days, kettles, RANDOM_BREWS, recipes } from "../../support/random-brews";
+import { everyNumberOf } from "../../support/every-number-of";
 
 // Laws that hold for every recipe and kettle: no figure here is anybody's output.
 const SEED = 20261125;
 const LONG = 120_000 + 100 * RANDOM_BREWS;
-
-function everyNumberOf(value: unknown): number[] {
-  if (typeof value === "number") return [value];
-  return typeof value === "object" && value !== null ? Object.values(value).flatMap(everyNumberOf) : [];
-}
 
 const moves = fc.record({ recipe: recipes, from: kettles, to: kettles, ambient: days });
 

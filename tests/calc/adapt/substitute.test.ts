@@ -14,6 +14,7 @@ import { brewed, brewInput, exactly } from "../../support/brewed";
 import { paleAle } from "../../support/brewing-fixtures";
 import { expectWithin } from "../../support/expect-within";
 import { days, kettles, recipes } from "../../support/random-brews";
+import { everyNumberOf } from "../../support/every-number-of";
 
 type Changes = Parameters<typeof brewInput>[0];
 
@@ -97,11 +98,6 @@ describe("a substitute for a hop", () => {
     expect(() => forHop(4, [0.1])).toThrow("row 4 is outside 0 to 3");
   });
 });
-
-function everyNumberOf(value: unknown): number[] {
-  if (typeof value === "number") return [value];
-  return typeof value === "object" && value !== null ? Object.values(value).flatMap(everyNumberOf) : [];
-}
 
 describe("a substitute for any row of any recipe", () => {
   it("keeps volume and original extract, comes in order, and never as something that is no number", () => {

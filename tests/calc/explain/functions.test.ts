@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { explainFunction, FUNCTION_RECORDS } from "@/lib/calc/explain";
 import { withNumber } from "@/lib/calc/explain/functions/explain-function";
+import { everyNumberOf } from "../../support/every-number-of";
 
 const SUBJECTS = readdirSync("lib/calc", { withFileTypes: true })
   .filter((entry) => entry.isDirectory())
@@ -23,11 +24,6 @@ const EXPORTED: ReadonlyMap<string, unknown> = new Map(
 
 /** A class of error is thrown, not called. */
 const isRefusal = (error: unknown): boolean => error instanceof RangeError && error.name === "OutOfRangeError";
-
-function everyNumberOf(value: unknown): number[] {
-  if (typeof value === "number") return [value];
-  return typeof value === "object" && value !== null ? Object.values(value).flatMap(everyNumberOf) : [];
-}
 
 type Outcome = { readonly kind: "refused" } | { readonly kind: "answered"; readonly value: unknown };
 

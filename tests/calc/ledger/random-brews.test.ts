@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { brew, brewWithWater, QUANTITY_IDS, type Equipment, type Ledger } from "@/lib/calc/ledger";
 import { kilograms, volts } from "@/lib/calc/units";
 import { days, kettles, RANDOM_BREWS, recipes } from "../../support/random-brews";
+import { everyNumberOf } from "../../support/every-number-of";
 
 // Laws that hold for every brew: no figure here is anybody's output.
 const SEED = 20261125;
@@ -12,11 +13,6 @@ const runs = (share = 1): fc.Parameters<unknown> => ({
   endOnFailure: true,
 });
 const LONG = 60_000 + 5 * RANDOM_BREWS;
-
-function everyNumberOf(value: unknown): number[] {
-  if (typeof value === "number") return [value];
-  return typeof value === "object" && value !== null ? Object.values(value).flatMap(everyNumberOf) : [];
-}
 
 /** Closed to 1e-9 of what goes in. */
 function expectClosed({ balances }: Ledger): void {
