@@ -46,7 +46,7 @@ export const EQUIPMENT_FIELDS = {
   hopAbsorption: measuredField("Wort held by the hops", null, litresPerKilogram, { min: 0, max: 20 }),
   "chiller.conductance": measuredField("Heat transfer of the chiller", null, wattsPerKelvin, { min: 0, max: 20000 }),
   "chiller.coolantFlow": measuredField("Coolant flow", null, litresPerMinute, { min: 0, max: 500 }),
-  "chiller.coolant": measuredField("Coolant temperature", "temperature", celsius, { min: -20, max: 40 }),
+  "chiller.coolant": measuredField("Coolant temperature", "temperature", celsius, { min: 0, max: 40 }),
   "fermenter.capacity": measuredField("Fermenter volume", "volume", litres, { min: 0.5, max: 5000 }),
   "fermenter.headspace": measuredField("Fermenter headspace", "volume", litres, { min: 0, max: 2000 }),
   "fermenter.left": measuredField("Beer left with the yeast", "volume", litres, { min: 0, max: 500 }),
