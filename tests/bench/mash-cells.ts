@@ -1,4 +1,5 @@
 import type { Recipe } from "@/lib/calc/ledger";
+import { fermentability, REFERENCE_MASH } from "@/lib/calc/mash";
 import { maltAcidity, maltKindFromColour } from "@/lib/calc/water";
 import type { Column } from "./cell-column";
 
@@ -23,7 +24,7 @@ export function addEnzymes(column: Column, recipe: Recipe): void {
   const end = String(minutes);
   column.add("converted", `[mash dextrin ${end}]+[mash sugar ${end}]`);
   column.add("apparentLimit", `(0.09+0.79*0.82*[mash sugar ${end}])/(0.21+0.79*[converted])/0.8192`);
-  column.add("shift", "[apparentLimit]-0.8012");
+  column.add("shift", `[apparentLimit]-${String(fermentability({ curve: REFERENCE_MASH }).apparentLimit)}`);
 }
 
 function addMinute(column: Column, minute: number, celsius: string, runs: string): void {

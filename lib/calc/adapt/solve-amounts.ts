@@ -1,3 +1,4 @@
+import { POUNDS_PER_GALLON } from "../colour";
 import { srmFromEbc } from "../units";
 import { celsius, ebc, grams, kilograms, type Litres } from "../units";
 import { coolWort } from "../ledger/cooling";
@@ -26,9 +27,6 @@ const MOST_GRAIN_KG = 1000;
 
 /** Densities of wort are known up to here. */
 const STRONGEST_PLATO = 35;
-
-/** °L·kg/L of one malt colour unit, °L·lb/US gal. */
-const KG_PER_L_PER_MCU = 0.45359237 / 3.785411784;
 
 export type SolvedAmounts =
   | { readonly ok: true; readonly recipe: Recipe }
@@ -179,7 +177,7 @@ function colourWanted({ intention, topUp, intoFermenter }: Task, target: WortTar
   const plato = (100 * target.postBoilExtractKg) / target.postBoilKg;
   const litresAt20 = target.postBoilKg / densityAt20(plato);
   const mcu = (srmFromEbc(ebc(intention.colour)) / 1.4922) ** (1 / 0.6859);
-  return (mcu * KG_PER_L_PER_MCU * litresAt20) / (1 - topUp / intoFermenter);
+  return ((mcu / POUNDS_PER_GALLON) * litresAt20) / (1 - topUp / intoFermenter);
 }
 
 /** Weighs the hops for the bitterness wanted of each; null where no amount that could be weighed gives it. */

@@ -21,7 +21,7 @@ export interface ColouringMalt {
 }
 
 /** A kilogram in a litre, lb/US gal: exact gallon over exact pound. */
-const POUNDS_PER_GALLON = 3.785411784 / 0.45359237;
+export const POUNDS_PER_GALLON = 3.785411784 / 0.45359237;
 
 /** Too little wort to brew; the quotient grows without bound. */
 export const VOLUME_RANGE = { ...litresOf.range, min: 0.1 } as const;

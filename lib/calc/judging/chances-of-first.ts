@@ -1,5 +1,5 @@
 import { F_RANGE, fUpperTail } from "../statistics";
-import { solveUpper } from "./cholesky";
+import { solveUpper } from "../numerics/cholesky";
 import { entryCovariance, type JudgeModel } from "./judge-model";
 import type { ScoredTable } from "./scored-table";
 import { seededRandom } from "./seeded-random";

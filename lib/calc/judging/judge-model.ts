@@ -1,4 +1,4 @@
-import { cholesky, inverse, type Cholesky } from "./cholesky";
+import { cholesky, inverse, type Cholesky } from "../numerics/cholesky";
 import type { ScoredTable } from "./scored-table";
 
 /** Least-squares fit of score = entry + judge, the judges' parts adding up to nothing. */

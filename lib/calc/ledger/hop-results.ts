@@ -44,7 +44,7 @@ export function hopResults(a: {
     const counted = minutes(Math.min(LONGEST_COUNTED_MIN, equivalentMinutes));
     const utilisation = tinsethUtilisation({ sg, minutes: counted });
     // Tinseth's bitterness is the alpha acids added times what is used of them.
-    const boiledIbu = (utilisation * 1000 * hop.grams * hop.alpha) / a.postBoilL;
+    const boiledIbu = utilisation * alphaMgPerL(hop, a.postBoilL);
     return { ibu: boiledIbu * a.boiledShare, equivalentMinutes, utilisation };
   });
 }
@@ -61,10 +61,12 @@ export const MOST_ALPHA_MG_PER_L = ibu.range.max;
 export function mostAlphaMgPerL(recipe: Recipe, postBoilL: number): number {
   let most = 0;
   for (const hop of recipe.hops) {
-    if (hop.use !== "dry") most = Math.max(most, (1000 * hop.grams * hop.alpha) / postBoilL);
+    if (hop.use !== "dry") most = Math.max(most, alphaMgPerL(hop, postBoilL));
   }
   return most;
 }
+
+const alphaMgPerL = (hop: HopAddition, litres: number): number => (1000 * hop.grams * hop.alpha) / litres;
 
 /** The part of the stand that a stand addition sees; without a stand it goes in at flame-out. */
 function standPart(

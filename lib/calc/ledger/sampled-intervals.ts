@@ -1,5 +1,6 @@
 import { OutOfRangeError, requireInRange } from "../errors";
 import { quasiRandom } from "../numerics";
+import { cholesky } from "../numerics/cholesky";
 import { normalQuantile } from "../statistics";
 import { brew, brewWithWater } from "./brew";
 import type { Ambient, Equipment } from "./equipment";
@@ -90,35 +91,26 @@ function percentile(sorted: readonly number[], share: number): number {
   return low + (at - Math.floor(at)) * (high - low);
 }
 
-/** Lower triangle L with L·Lᵀ the correlations (Cholesky); null where no set of errors could be correlated like this. */
+/** How far below zero rounding may take a correlation matrix whose errors all follow from each other. */
+const LEAST_SHARE = -1e-12;
+
+/** Rows that turn independent draws into correlated ones; null where no set of errors could be correlated like this. */
 function factorOf(
   inputs: readonly UncertainInput[],
   correlations: readonly FigureCorrelation[],
 ): readonly (readonly number[])[] | null {
-  const matrix: number[][] = inputs.map((_, i) => inputs.map((__, j) => (i === j ? 1 : 0)));
+  const size = inputs.length;
+  const matrix = new Float64Array(size * size);
+  for (let i = 0; i < size; i++) matrix[i * size + i] = 1;
   const placeOf = (name: string): number => inputs.findIndex((input) => input.name === name);
   for (const { one, other, coefficient } of correlations) {
     requireInRange("correlation coefficient", coefficient, CORRELATION_RANGE);
     const [i, j] = [placeOf(one), placeOf(other)];
-    const [rowI, rowJ] = [matrix[i], matrix[j]];
-    if (rowI === undefined || rowJ === undefined) continue;
-    rowI[j] = coefficient;
-    rowJ[i] = coefficient;
+    if (i < 0 || j < 0) continue;
+    matrix[i * size + j] = coefficient;
+    matrix[j * size + i] = coefficient;
   }
-  const factor: number[][] = [];
-  for (const [i, row] of matrix.entries()) {
-    const made: number[] = [];
-    factor.push(made);
-    for (let j = 0; j <= i; j++) {
-      const left = (row[j] ?? 0) - dot(made.slice(0, j), factor[j]?.slice(0, j) ?? []);
-      if (i === j) {
-        if (left < -1e-12) return null;
-        made.push(Math.sqrt(Math.max(0, left)));
-      } else {
-        const pivot = factor[j]?.[j] ?? 0;
-        made.push(pivot === 0 ? 0 : left / pivot);
-      }
-    }
-  }
-  return factor;
+  const { lower, leastShare } = cholesky(matrix, size);
+  if (leastShare < LEAST_SHARE) return null;
+  return inputs.map((_, i) => [...lower.subarray(i * size, (i + 1) * size)]);
 }

@@ -1,23 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { adapt, intentionOf } from "@/lib/calc/adapt";
 import { withNumber } from "@/lib/calc/explain/functions/explain-function";
-import { fraction, litres, millilitres, milliequivalentsPerKilogramPh, ph } from "@/lib/calc/units";
-import { ACID_SOLUTIONS } from "@/lib/calc/water";
+import { litres } from "@/lib/calc/units";
 import { brewed, brewInput } from "../../support/brewed";
-import { paleAle } from "../../support/brewing-fixtures";
+import { fullRecipe } from "../../support/full-recipe";
 
 const { recipe, equipment, ambient } = brewInput({
-  recipe: {
-    fermentables: paleAle.fermentables.map((row) => ({
-      ...row,
-      acidity: {
-        distilledWaterPh: ph(5.7),
-        buffering: milliequivalentsPerKilogramPh(40),
-        lacticFraction: fraction(0),
-      },
-    })),
-    water: { ...paleAle.water, acid: { solution: ACID_SOLUTIONS.lactic80, ml: millilitres(3) } },
-  },
+  recipe: fullRecipe,
 });
 const intention = intentionOf({ recipe, ledger: brewed({ recipe }) });
 

@@ -1,24 +1,13 @@
 import { describe, expect, it } from "vitest";
 import { withNumber } from "@/lib/calc/explain/functions/explain-function";
 import { brew, brewWithWater, costOf, mashCurveOf, stationAccounts } from "@/lib/calc/ledger";
-import { fraction, millilitres, milliequivalentsPerKilogramPh, ph, watts } from "@/lib/calc/units";
-import { ACID_SOLUTIONS } from "@/lib/calc/water";
+import { watts } from "@/lib/calc/units";
 import { brewed, brewInput } from "../../support/brewed";
-import { paleAle } from "../../support/brewing-fixtures";
+import { fullRecipe } from "../../support/full-recipe";
 
 /** The fixture with everything that a brew can state. */
 const FULL = brewInput({
-  recipe: {
-    fermentables: paleAle.fermentables.map((row) => ({
-      ...row,
-      acidity: {
-        distilledWaterPh: ph(5.7),
-        buffering: milliequivalentsPerKilogramPh(40),
-        lacticFraction: fraction(0),
-      },
-    })),
-    water: { ...paleAle.water, acid: { solution: ACID_SOLUTIONS.lactic80, ml: millilitres(3) } },
-  },
+  recipe: fullRecipe,
   lauter: { spargeHeater: watts(1800) },
 });
 
