@@ -2,13 +2,14 @@
 
 import { redirect } from "next/navigation";
 import { z } from "zod";
+import { wayName } from "@/lib/model/adaptation";
 import { revisionNumber } from "@/lib/model/measured";
 import { oneOf, recordId } from "@/lib/model/written";
 import { formAction } from "@/lib/server/action";
 import { AppError } from "@/lib/server/app-error";
 import { planBrew } from "@/lib/server/brews/plan";
 import { requireMember } from "@/lib/server/session";
-import { readSheet, wayName, type Sheet } from "./read-sheet";
+import { readSheet, type Sheet } from "./read-sheet";
 
 const planned = z.strictObject({
   space: z.string(),

@@ -1,10 +1,11 @@
 import type { AdaptOutcome } from "@/lib/calc/adapt";
+import { wayName } from "@/lib/model/adaptation";
 import type { Preferences } from "@/lib/model/preferences";
 import { Notice } from "@/lib/ui/notice";
 import { AdaptedLedger } from "./adapted-ledger";
 import { LimitList } from "./limit-list";
 import type { PlanFormProps } from "./plan-form";
-import { wayName, type Sheet } from "./read-sheet";
+import type { Sheet } from "./read-sheet";
 import { WayOutSection } from "./way-out";
 
 interface MisfitSectionProps {

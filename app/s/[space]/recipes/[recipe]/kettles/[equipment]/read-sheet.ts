@@ -1,5 +1,5 @@
 import "server-only";
-import type { AdaptOutcome, WayOut } from "@/lib/calc/adapt";
+import type { AdaptOutcome } from "@/lib/calc/adapt";
 import type { Ledger } from "@/lib/calc/ledger";
 import type { EquipmentProfile } from "@/lib/model/equipment";
 import type { RecipeRevision } from "@/lib/model/recipe-content";
@@ -44,9 +44,4 @@ export async function readSheet(member: Member, request: SheetRequest): Promise<
   const { intention, ledger: writtenLedger } = written;
   const outcome = adaptTo({ content, intention, equipment: profile.equipment, volume });
   return { revision, profile, sharedBrew: shared, writtenLedger, outcome };
-}
-
-/** What a way out is called in a form. */
-export function wayName({ kind, also }: Pick<WayOut, "kind" | "also">): string {
-  return also === null ? kind : `${kind} and ${also}`;
 }
