@@ -3,9 +3,6 @@ import type { Fermentable, HopAddition } from "@/lib/calc/ledger";
 import { measuredBy } from "./measured";
 import { FERMENTABLE_FIELDS, HOP_FIELDS } from "./recipe-fields";
 
-export const INGREDIENT_KINDS = ["fermentable", "hop", "yeast", "salt", "acid"] as const;
-export type IngredientKind = (typeof INGREDIENT_KINDS)[number];
-
 /** What the analysis of one lot says; null where it says nothing, and the recipe's own figure stays. */
 export const fermentableLotFigures = z.strictObject({
   extract: measuredBy(FERMENTABLE_FIELDS.extract).nullable(),
