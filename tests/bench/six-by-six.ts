@@ -1,5 +1,6 @@
-import type { Recipe } from "@/lib/calc/ledger";
+import type { Fermentable, Recipe } from "@/lib/calc/ledger";
 import { fraction, grams, minutes } from "@/lib/calc/units";
+import { maltAcidity, maltKindFromColour } from "@/lib/calc/water";
 import { malt, paleAle } from "../support/brewing-fixtures";
 
 const hop = (name: string, weight: number, alpha: number, use: "boil" | "stand" | "dry", time: number) => ({
@@ -8,6 +9,12 @@ const hop = (name: string, weight: number, alpha: number, use: "boil" | "stand" 
   alpha: fraction(alpha),
   use,
   minutes: minutes(time),
+});
+
+/** What the list of ingredients states of a malt, as it is for any recipe that is written with it. */
+const stated = (row: Fermentable): Fermentable => ({
+  ...row,
+  acidity: maltAcidity({ kind: maltKindFromColour(row).kind, colour: row.colour }),
 });
 
 /** The size of recipe that the speed is stated for: six fermentables and six hop additions. Invented. */
@@ -20,7 +27,7 @@ export const sixBySix: Recipe = {
     malt("Caramel malt 60L", 0.3, 0.76, 0.043, 158.6),
     malt("Flaked oats", 0.3, 0.72, 0.08, 2.5),
     malt("Chocolate malt", 0.05, 0.72, 0.03, 932.5),
-  ],
+  ].map(stated),
   hops: [
     hop("Bittering", 15, 0.13, "boil", 60),
     hop("Flavour", 10, 0.065, "boil", 30),

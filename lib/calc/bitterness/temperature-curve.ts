@@ -15,12 +15,13 @@ export const CURVE_RANGE = {
  */
 export function requireCurve(curve: TemperatureCurve): void {
   let before: number = CURVE_RANGE.minute.min;
-  for (const [minute, celsius] of curve) {
+  for (const point of curve) {
+    const minute = point[0];
     // Written this way round so that NaN fails too.
     if (!(minute >= before && minute <= CURVE_RANGE.minute.max)) {
       throw new OutOfRangeError("minute of the curve", minute, { ...CURVE_RANGE.minute, min: before });
     }
-    requireInRange("temperature of the curve", celsius, CURVE_RANGE.celsius);
+    requireInRange("temperature of the curve", point[1], CURVE_RANGE.celsius);
     before = minute;
   }
 }

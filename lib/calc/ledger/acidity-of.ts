@@ -1,5 +1,15 @@
 import { grams, litres, ph } from "../units";
-import { KOLBACH_REACTION, maltAcidity, maltKindFromColour, mashPh, type Mash, type MashedMalt } from "../water";
+import {
+  KOLBACH_REACTION,
+  maltAcidity,
+  maltKindFromColour,
+  mashPh,
+  SALTS,
+  type Mash,
+  type MashedMalt,
+  type Salt,
+  type SaltGrams,
+} from "../water";
 import { waterL, type Masses } from "./mass-balance";
 import type { Fermentable, Recipe } from "./recipe";
 
@@ -38,13 +48,22 @@ export function mashOf(recipe: Recipe, masses: Masses): Mash | null {
       litres: litres(mashL),
       ions: source,
       ph: SOURCE_PH,
-      salts: Object.fromEntries(Object.entries(salts).map(([salt, weight]) => [salt, grams(weight * share)])),
+      salts: partOf(salts, share),
       carbonDioxide: "kept",
     },
     grist: grist.map((row) => ({ kg: row.kg, ...acidityOf(row) })),
     hardnessReaction: KOLBACH_REACTION,
     acids: acid === null ? [] : [{ acid: acid.solution, ml: acid.ml }],
   };
+}
+
+function partOf(salts: SaltGrams, share: number): SaltGrams {
+  const part: { -readonly [salt in Salt]?: SaltGrams[salt] } = {};
+  for (const salt of SALTS) {
+    const weight = salts[salt];
+    if (weight !== undefined) part[salt] = grams(weight * share);
+  }
+  return part;
 }
 
 /**

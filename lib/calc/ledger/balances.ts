@@ -12,16 +12,26 @@ function balance(
   lost: readonly Stream[],
   out: readonly Stream[],
 ): StationBalance {
-  const sum = (streams: readonly Stream[], of: "kg" | "extractKg"): number =>
-    streams.reduce((total, each) => total + each[of], 0);
   return {
     station,
     in: flowsIn,
     lost,
     out,
-    massErrorKg: sum(flowsIn, "kg") - sum(lost, "kg") - sum(out, "kg"),
-    extractErrorKg: sum(flowsIn, "extractKg") - sum(lost, "extractKg") - sum(out, "extractKg"),
+    massErrorKg: massOf(flowsIn) - massOf(lost) - massOf(out),
+    extractErrorKg: extractOf(flowsIn) - extractOf(lost) - extractOf(out),
   };
+}
+
+function massOf(streams: readonly Stream[]): number {
+  let kg = 0;
+  for (const each of streams) kg += each.kg;
+  return kg;
+}
+
+function extractOf(streams: readonly Stream[]): number {
+  let kg = 0;
+  for (const each of streams) kg += each.extractKg;
+  return kg;
 }
 
 /**

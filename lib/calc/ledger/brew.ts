@@ -13,7 +13,7 @@ import { gristSums, type GristSums } from "./grist-sums";
 import { heatToBoil } from "./heating";
 import { hopResults, MOST_ALPHA_MG_PER_L, mostAlphaMgPerL } from "./hop-results";
 import { kettleHeat, type KettleHeat } from "./kettle-heat";
-import type { Ledger, LedgerOutcome } from "./ledger";
+import type { Ledger, LedgerOutcome, Phase } from "./ledger";
 import { limitsOf } from "./limits";
 import { massBalance, waterL, type Masses } from "./mass-balance";
 import { planWater, type PlannedWater } from "./plan-water";
@@ -174,12 +174,15 @@ function finish(planned: Planned): LedgerOutcome {
     quantities: quantitiesOf({ ...planned, water, day, mashed, beer, hops, colourEbc, postBoilL }),
     fermentables,
     hops,
-    temperatureCurve: day.phases.flatMap((phase) => [
-      [phase.startMin, phase.fromC] as const,
-      [phase.startMin + phase.minutes, phase.toC] as const,
-    ]),
+    temperatureCurve: curveThrough(day.phases),
     phases: day.phases,
     limits: limitsOf({ recipe, equipment, sums, masses, heat, day }),
   };
   return { ok: true, ledger };
+}
+
+function curveThrough(phases: readonly Phase[]): Ledger["temperatureCurve"] {
+  const curve: (readonly [minute: number, celsius: number])[] = [];
+  for (const { startMin, minutes, fromC, toC } of phases) curve.push([startMin, fromC], [startMin + minutes, toC]);
+  return curve;
 }

@@ -91,10 +91,10 @@ export function requireAmbient(ambient: Ambient): void {
  * @throws {@link OutOfRangeError} naming the first number that is outside its range.
  */
 export function requireNumbers<T extends object>(of: T, numbers: Numbers<T>): void {
-  for (const [field, label, range] of numbers) {
+  for (const number of numbers) {
     // The table names only fields that hold a number or null.
-    const value = of[field as NumberField<T>] as number | null;
-    if (value !== null) requireInRange(label, value, range);
+    const value = of[number[0] as NumberField<T>] as number | null;
+    if (value !== null) requireInRange(number[1], value, number[2]);
   }
 }
 

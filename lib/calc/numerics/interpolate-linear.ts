@@ -1,4 +1,4 @@
-import { requireInRange } from "../errors";
+import { OutOfRangeError, requireInRange } from "../errors";
 
 const FINITE = { unit: "", min: -1e300, max: 1e300 } as const;
 
@@ -30,12 +30,18 @@ export function interpolateLinear({
   requireInRange("number of rows", rows.length, { unit: "", min: 1, max: FINITE.max });
   requireInRange(quantity, x, { unit, min: rows[0]?.[0] ?? x, max: rows.at(-1)?.[0] ?? x });
   let [xBefore, yBefore] = rows[0] ?? [x, x];
-  for (const [xHere, yHere] of rows) {
-    requireInRange(`${quantity} of a row`, xHere, { unit, min: xBefore, max: FINITE.max });
+  for (const row of rows) {
+    const xHere = row[0];
+    const yHere = row[1];
+    // The words of a refusal are made only for one: this is the innermost loop of a brew.
+    if (!(xHere >= xBefore && xHere <= FINITE.max)) {
+      throw new OutOfRangeError(`${quantity} of a row`, xHere, { unit, min: xBefore, max: FINITE.max });
+    }
     requireInRange("value of a row", yHere, FINITE);
     if (xHere >= x)
       return xHere === xBefore ? yHere : yBefore + ((yHere - yBefore) * (x - xBefore)) / (xHere - xBefore);
-    [xBefore, yBefore] = [xHere, yHere];
+    xBefore = xHere;
+    yBefore = yHere;
   }
   return yBefore;
 }
