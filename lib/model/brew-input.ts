@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { adaptationChoice } from "./adaptation";
 import { ambientInput } from "./ambient";
 import { BREW_STATES } from "./brew";
 import { counted, revisionNumber } from "./measured";
@@ -13,6 +14,8 @@ export const newBrew = z.strictObject({
   sharedBrewId: recordId.nullable(),
   recipe: recipeInput,
   ambient: ambientInput,
+  /** The lot that a row of the recipe is taken from, by the path of the row. */
+  lots: z.exactOptional(adaptationChoice.shape.lots),
 });
 export type NewBrew = z.output<typeof newBrew>;
 

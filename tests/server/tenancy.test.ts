@@ -7,8 +7,14 @@ import { findBrew, listBrews } from "@/lib/server/brews/reads";
 import { directory } from "@/lib/server/db";
 import { findEquipment, listEquipment } from "@/lib/server/equipment/reads";
 import { saveEquipment } from "@/lib/server/equipment/writes";
+import { findIngredient, listIngredients } from "@/lib/server/ingredients/reads";
+import { archiveIngredient, createIngredient, saveIngredient } from "@/lib/server/ingredients/writes";
 import { listInvitations } from "@/lib/server/invitations/reads";
 import { createInvitation, revokeInvitation } from "@/lib/server/invitations/writes";
+import { giveBackLots } from "@/lib/server/lots/give-back";
+import { moveLot } from "@/lib/server/lots/move";
+import { findLot, listLots } from "@/lib/server/lots/reads";
+import { archiveLot, createLot, saveLot } from "@/lib/server/lots/writes";
 import { recordReading } from "@/lib/server/readings/writes";
 import { findRecipe, findRevision, listRecipes } from "@/lib/server/recipes/reads";
 import { saveRevision } from "@/lib/server/recipes/writes";
@@ -18,10 +24,13 @@ import { createSharedBrew } from "@/lib/server/shared-brews/writes";
 import { listPeople } from "@/lib/server/spaces/reads";
 import { brewOf, newBrewing, parsedEquipment, parsedRecipe, type Brewing } from "../support/brewing";
 import { newClub } from "../support/club";
+import { hopLot, ownHop } from "../support/lots";
 import { sampleReading } from "../support/sample-reading";
 
 interface Ids extends Brewing {
   readonly invitationId: string;
+  readonly ingredientId: string;
+  readonly lotId: string;
 }
 
 /** Every read of the service functions, asked with ids of a club. */
@@ -31,6 +40,8 @@ const FINDS: Record<string, (member: Member, ids: Ids) => Promise<unknown>> = {
   findEquipment: (member, { equipmentId }) => findEquipment(member, equipmentId),
   findSharedBrew: (member, { sharedBrewId }) => findSharedBrew(member, sharedBrewId),
   findBrew: (member, { brewId }) => findBrew(member, brewId),
+  findIngredient: (member, { ingredientId }) => findIngredient(member, ingredientId),
+  findLot: (member, { lotId }) => findLot(member, lotId),
 };
 
 const LISTS: Record<string, (member: Member) => Promise<readonly unknown[]>> = {
@@ -39,6 +50,8 @@ const LISTS: Record<string, (member: Member) => Promise<readonly unknown[]>> = {
   listSharedBrews,
   listBrews,
   listInvitations,
+  listIngredients,
+  listLots,
 };
 
 /** Every write that names a record. */
@@ -52,6 +65,13 @@ const WRITES: Record<string, (member: Member, ids: Ids) => Promise<unknown>> = {
   recordReading: (member, { brewId }) => recordReading(member, readingInput.parse(sampleReading(brewId))),
   moveBrew: (member, { brewId }) => moveBrew(member, { id: brewId, state: "on the kettle", lockVersion: 1 }),
   revokeInvitation: (member, { invitationId }) => revokeInvitation(member, invitationId),
+  saveIngredient: (member, { ingredientId: id }) => saveIngredient(member, { id, lockVersion: 1, ...ownHop() }),
+  archiveIngredient: (member, { ingredientId: id }) =>
+    archiveIngredient(member, { id, lockVersion: 1, archived: true }),
+  saveLot: (member, { lotId: id }) => saveLot(member, { id, lockVersion: 1, ...hopLot() }),
+  archiveLot: (member, { lotId: id }) => archiveLot(member, { id, lockVersion: 1, archived: true }),
+  moveLot: (member, { lotId: id }) => moveLot(member, { id, lockVersion: 1, kind: "counted", amount: 0, why: "" }),
+  giveBackLots: (member, { brewId }) => giveBackLots(member, brewId),
 };
 
 let owner: Member;
@@ -64,8 +84,13 @@ beforeAll(async () => {
   outsider = clubB.organiser; // may do everything, but in another club
   await createInvitation(owner, { role: "member", email: null, maxUses: 1, days: 7 });
   const [invitation] = await listInvitations(owner);
-  ids = { ...(await newBrewing(owner, clubA.member)), invitationId: invitation?.id ?? "" };
+  ids = { ...(await newBrewing(owner, clubA.member)), invitationId: invitation?.id ?? "", ...(await newStock(owner)) };
 });
+
+async function newStock(member: Member): Promise<Pick<Ids, "ingredientId" | "lotId">> {
+  const [ingredient, lot] = [await createIngredient(member, ownHop()), await createLot(member, hopLot())];
+  return { ingredientId: ingredient.id, lotId: lot.id };
+}
 
 const random = (): Ids => ({
   recipeId: randomUUID(),
@@ -73,6 +98,8 @@ const random = (): Ids => ({
   sharedBrewId: randomUUID(),
   brewId: randomUUID(),
   invitationId: randomUUID(),
+  ingredientId: randomUUID(),
+  lotId: randomUUID(),
 });
 
 async function refusal(write: Promise<unknown>): Promise<unknown> {
@@ -106,7 +133,10 @@ describe("another club's records", () => {
   it.each(["", "1", "../..", "\u0000", "'; DROP TABLE brew; --", "x".repeat(500)])(
     "are not found at the address %j either",
     async (id) => {
-      const nonsense = { recipeId: id, equipmentId: id, sharedBrewId: id, brewId: id, invitationId: id };
+      const nonsense: Ids = {
+        ...{ recipeId: id, equipmentId: id, sharedBrewId: id, brewId: id, invitationId: id },
+        ...{ ingredientId: id, lotId: id },
+      };
       for (const find of Object.values(FINDS)) expect(await find(owner, nonsense)).toBeNull();
       expect(await findRevision(owner, ids.recipeId, id.length / 2 - 1)).toBeNull();
       expect(await proveMember(owner, id)).toBeNull();
@@ -119,6 +149,8 @@ describe("another club's records", () => {
     expect(await findBrew(owner, ids.brewId)).toMatchObject({ state: "planned", readings: [] });
     expect(await listSharedBrews(owner)).toHaveLength(1);
     expect(await listInvitations(owner)).toMatchObject([{ revokedAt: null }]);
+    expect(await findLot(owner, ids.lotId)).toMatchObject({ lockVersion: 1, onHand: 250, isArchived: false });
+    expect(await findIngredient(owner, ids.ingredientId)).toMatchObject({ lockVersion: 1, isArchived: false });
   });
 });
 

@@ -86,3 +86,18 @@ export async function fillSpace(client: Client, rows: SpaceRows): Promise<void> 
   await insert(client, "equipment_revision", rows.equipmentRevision);
   await insert(client, "brew", rows.brew);
 }
+
+/** A sack of malt of the club. */
+export function lotRow({ spaceId, userId }: SpaceContext): Row {
+  return {
+    space_id: spaceId,
+    id: randomUUID(),
+    kind: "fermentable",
+    name: "Pale ale malt",
+    label: "Sack 7",
+    figures: {},
+    on_hand: 25,
+    unit: "kg",
+    created_by: userId,
+  };
+}

@@ -7,6 +7,7 @@ import { AppError } from "../app-error";
 import { CALC_VERSION } from "../calc-version";
 import { inSpace, isUniqueViolation, toJson, type SpaceTransaction } from "../db";
 import { mayChangeEquipment } from "../equipment/may-change";
+import { takeLots } from "../lots/take";
 import { requireAbility } from "../permissions";
 import type { Member } from "../session";
 import { planDay } from "./plan-day";
@@ -62,6 +63,8 @@ async function insertBrew(tx: SpaceTransaction, member: Member, input: NewBrew):
       calcVersion: CALC_VERSION,
     },
   });
+  const { ownerUserId: brewerUserId } = kettle;
+  await takeLots(tx, { spaceId, actorId: member.userId, brewId: id, brewerUserId, recipe, lots: input.lots ?? {} });
   return { id };
 }
 

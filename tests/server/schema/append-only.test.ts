@@ -1,11 +1,11 @@
 import { randomUUID } from "node:crypto";
 import type { Client } from "pg";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { eventRow, fillSpace, spaceRows } from "../../support/content-rows";
+import { eventRow, fillSpace, lotRow, spaceRows } from "../../support/content-rows";
 import { connectAs, insert } from "../../support/sql-session";
 
 const HERE = { spaceId: randomUUID(), userId: randomUUID() };
-const TABLES = ["recipe_revision", "equipment_revision", "brew_event", "audit_log"];
+const TABLES = ["recipe_revision", "equipment_revision", "brew_event", "audit_log", "ingredient_lot_movement"];
 
 let app: Client;
 let owner: Client;
@@ -16,6 +16,10 @@ beforeAll(async () => {
   const rows = spaceRows(HERE);
   await fillSpace(app, rows);
   await insert(app, "brew_event", eventRow(rows.brew, HERE.userId));
+  const lot = lotRow(HERE);
+  await insert(app, "ingredient_lot", lot);
+  const movement = { lot_id: lot.id, version: 1, kind: "counted", change: 25, after: 25, actor_id: HERE.userId };
+  await insert(app, "ingredient_lot_movement", { space_id: HERE.spaceId, ...movement });
   await insert(app, "audit_log", { action: "test", outcome: "ok", space_id: HERE.spaceId });
 });
 

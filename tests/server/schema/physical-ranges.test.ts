@@ -1,7 +1,7 @@
 import { randomUUID } from "node:crypto";
 import type { Client } from "pg";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { eventRow, fillSpace, spaceRows } from "../../support/content-rows";
+import { eventRow, fillSpace, lotRow, spaceRows } from "../../support/content-rows";
 import { connectAs, insert, type Row } from "../../support/sql-session";
 
 const HERE = { spaceId: randomUUID(), userId: randomUUID() };
@@ -115,5 +115,43 @@ describe("a vessel", () => {
       "one_booking_at_a_time",
     );
     await refused("vessel_booking", booking("[2026-04-01,)"));
+  });
+});
+
+describe("a lot", () => {
+  it.each([
+    ["less than nothing on hand", { on_hand: -0.001 }],
+    ["a price without a currency", { price_minor: 450, price_for: 100 }],
+    ["a price below nothing", { price_minor: -1, price_for: 100, currency: "EUR" }],
+    ["a price for nothing", { price_minor: 450, price_for: 0, currency: "EUR" }],
+    ["a currency in small letters", { price_minor: 450, price_for: 100, currency: "eur" }],
+    ["a unit unheard of", { unit: "bags" }],
+    ["a kind unheard of", { kind: "yoghurt" }],
+  ])("is refused: %s", async (_, change) => {
+    await refused("ingredient_lot", { ...lotRow(HERE), ...change });
+  });
+
+  it.each([
+    ["less than nothing left", { after: -1 }],
+    ["bought and less than before", { kind: "bought", change: -1 }],
+    ["used and more than before", { kind: "used", change: 1 }],
+    ["returned by no brew", { kind: "returned" }],
+    ["counted by a brew", { brew_id: rows.brew.id }],
+  ])("has no history of: %s", async (_, change) => {
+    const lot = lotRow(HERE);
+    await insert(here, "ingredient_lot", lot);
+    const movement = { version: 1, kind: "counted", change: 25, after: 25, actor_id: HERE.userId };
+    const row = { space_id: HERE.spaceId, lot_id: lot.id, ...movement };
+    await refused("ingredient_lot_movement", { ...row, ...change });
+    await insert(here, "ingredient_lot_movement", row);
+  });
+
+  it("gives a brew no more than the brew needs", async () => {
+    const lot = lotRow(HERE);
+    await insert(here, "ingredient_lot", lot);
+    const row = { space_id: HERE.spaceId, brew_id: rows.brew.id, row_path: "fermentables.0", lot_id: lot.id };
+    const taken = { label: "Sack 7", figures: {}, unit: "kg", needed: 4, taken: 4.001 };
+    await refused("brew_lot", { ...row, ...taken });
+    await refused("brew_lot", { ...row, ...taken, taken: 4, row_path: "water" });
   });
 });

@@ -1,0 +1,87 @@
+import { describe, expect, it } from "vitest";
+import { billionCells, celsius, fraction } from "@/lib/calc/units";
+import { genericLoss } from "@/lib/model/generic-ingredients";
+import { cellsToday, hopStorage, lotToday } from "@/lib/model/lot-today";
+
+const HOP = {
+  alpha: fraction(0.1),
+  analysedOn: "2026-01-01",
+  storedAt: celsius(20),
+  packaging: "loose",
+} as const;
+
+describe("a lot of hops", () => {
+  // By the definition of the loss: 180 days at 20 °C in the open lose it once.
+  it("has lost what its variety loses in six months after 180 days at 20 °C in the open", () => {
+    const today = lotToday({ kind: "hop", figures: HOP }, fraction(0.3), "2026-06-30");
+    expect(today).toEqual({ kind: "hop", figures: { alpha: expect.closeTo(0.07, 12) as number } });
+  });
+
+  it("loses half as fast in the exponent under vacuum: √0.7 of it is left", () => {
+    const figures = { ...HOP, packaging: "vacuum or inert gas" } as const;
+    const today = lotToday({ kind: "hop", figures }, fraction(0.3), "2026-06-30");
+    expect(today?.kind === "hop" ? today.figures.alpha : null).toBeCloseTo(0.1 * Math.sqrt(0.7), 12);
+  });
+
+  it("is as analysed on the day of the analysis", () => {
+    expect(lotToday({ kind: "hop", figures: HOP }, fraction(0.3), HOP.analysedOn)).toEqual({
+      kind: "hop",
+      figures: { alpha: 0.1 },
+    });
+  });
+
+  it.each([
+    ["no analysis", { alpha: null }],
+    ["no day", { analysedOn: null }],
+    ["no store", { storedAt: null }],
+    ["no packaging", { packaging: null }],
+  ])("is as analysed where its storage is not known: %s", (_what, gap) => {
+    const figures = { ...HOP, ...gap };
+    expect(hopStorage(figures, fraction(0.3), "2026-06-30")).toBeNull();
+    expect(lotToday({ kind: "hop", figures }, fraction(0.3), "2026-06-30")).toEqual({
+      kind: "hop",
+      figures: { alpha: figures.alpha },
+    });
+  });
+
+  it("is not reckoned back before its analysis, nor for a variety whose loss nobody knows", () => {
+    expect(hopStorage(HOP, fraction(0.3), "2025-12-31")).toBeNull();
+    expect(hopStorage(HOP, null, "2026-06-30")).toBeNull();
+  });
+
+  it("finds its variety in whatever letters it is written", () => {
+    expect(genericLoss("  cAsCaDe ")).toBe(0.5);
+    expect(genericLoss("East  Kent Golding")).toBe(0.3);
+    expect(genericLoss("Nobody's hop")).toBeNull();
+  });
+});
+
+describe("a lot of malt", () => {
+  it("is what its analysis says, whenever", () => {
+    const figures = { extract: fraction(0.8), moisture: null, colour: null };
+    expect(lotToday({ kind: "fermentable", figures }, null, "2026-06-30")).toEqual({ kind: "fermentable", figures });
+  });
+});
+
+describe("a lot of yeast", () => {
+  const liquid = { form: "liquid", cells: billionCells(100), packedOn: "2026-01-01", storedAt: celsius(4) } as const;
+
+  // 22.5 % lost in 30 days, between 20 and 25 %: the rates of practice.
+  it("has 77.5 of 100 living cells left after 30 days in a fridge", () => {
+    expect(cellsToday(liquid, "2026-01-31")).toEqual({
+      expected: expect.closeTo(77.5, 9) as number,
+      low: expect.closeTo(75, 9) as number,
+      high: expect.closeTo(80, 9) as number,
+    });
+  });
+
+  it("has no count where it stood warm, nor before it was packed, nor when too little is known", () => {
+    expect(cellsToday({ ...liquid, storedAt: celsius(20) }, "2026-01-31")).toBeNull();
+    expect(cellsToday(liquid, "2025-12-31")).toBeNull();
+    expect(cellsToday({ ...liquid, packedOn: null }, "2026-01-31")).toBeNull();
+  });
+
+  it("changes no recipe by itself", () => {
+    expect(lotToday({ kind: "yeast", figures: liquid }, null, "2026-01-31")).toBeNull();
+  });
+});
