@@ -5,6 +5,7 @@ export const ORDER_RANGE = {
   amount: { unit: "", min: 0, max: 5_000_000 },
   size: { unit: "", min: 1, max: 5_000_000 },
   price: { unit: "", min: 0, max: 100_000_000 },
+  share: { unit: "", min: 0, max: 1_000_000_000_000 },
   kinds: { unit: "", min: 1, max: 20 },
   people: { unit: "", min: 1, max: 500 },
   total: { unit: "", min: 0, max: 1_000_000_000_000_000 },

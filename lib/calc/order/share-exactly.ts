@@ -10,7 +10,7 @@ import { ORDER_RANGE, requireWhole } from "./order-range";
  * @param a.total - What is split, whole: money in its smallest unit, or grams.
  * @param a.shares - Size of each share, whole.
  * @returns A part for each share, in the same order; each within one unit of the exact part.
- * @validRange Total from 0 to 1e15; 1 to 500 shares from 0 to 5 000 000, one of them above 0 unless the total is 0.
+ * @validRange Total from 0 to 1e15; 1 to 500 shares from 0 to 1e12, one of them above 0 unless the total is 0.
  * @throws {@link OutOfRangeError} when a number is outside its range or not whole, or no share takes a part.
  * @source Balinski and Young 1982 (docs/sources.md#balinski-young-1982)
  * @example
@@ -25,7 +25,7 @@ export function shareExactly({
 }): readonly number[] {
   requireWhole("number of shares", shares.length, ORDER_RANGE.people);
   const whole = BigInt(requireWhole("total", total, ORDER_RANGE.total));
-  const weights = shares.map((share) => BigInt(requireWhole("share", share, ORDER_RANGE.amount)));
+  const weights = shares.map((share) => BigInt(requireWhole("share", share, ORDER_RANGE.share)));
   const sum = weights.reduce((all, weight) => all + weight, 0n);
   if (sum === 0n) {
     if (whole > 0n) throw new OutOfRangeError("sum of the shares", 0, ORDER_RANGE.size);

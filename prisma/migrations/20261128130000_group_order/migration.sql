@@ -149,6 +149,9 @@ BEGIN
     SELECT FROM order_share s JOIN order_item i USING (space_id, round_id)
     WHERE s.space_id = NEW.space_id AND s.round_id = NEW.id AND i.id = s.item_id
       AND (i.received_amount IS NULL OR s.allotted IS NULL)
+      -- What nobody offered is in the order, but was not bought.
+      AND EXISTS (SELECT FROM order_offer o
+                  WHERE o.space_id = i.space_id AND o.round_id = i.round_id AND o.item_id = i.id AND o.count > 0)
   ) THEN
     RAISE EXCEPTION 'an order is received once every item is'
       USING ERRCODE = 'check_violation', CONSTRAINT = 'received_wholly';

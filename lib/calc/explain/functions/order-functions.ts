@@ -39,7 +39,7 @@ export const ORDER_FUNCTIONS: readonly FunctionRecord[] = [
       "part = ⌊total × share / Σ shares⌋, plus 1 for the largest remainders until the parts add up to the total",
     inputs: [
       { at: "0.total", label: "Total", ...totalRange },
-      { at: "0.shares.0", label: "Share", ...amountRange },
+      { at: "0.shares.0", label: "Share", ...ORDER_RANGE.share, unit: "g, mL or pieces" },
     ],
     gives: "a part for each share, in the same order",
     sources: ["balinski-young-1982"],
