@@ -5,12 +5,12 @@ export type Role = (typeof ROLES)[number];
 /** Roles that an invitation may give: nobody becomes organiser by a link. */
 export const INVITABLE_ROLES = ["member", "judge", "steward", "guest"] as const satisfies readonly Role[];
 
-export type Ability = "write recipes" | "keep equipment" | "brew" | "organise";
+export type Ability = "write recipes" | "keep equipment" | "brew" | "order" | "organise";
 
 /** Reading is open to every member of a space; this table says who may do more. */
 const ABILITIES: Readonly<Record<Role, readonly Ability[]>> = {
-  organiser: ["write recipes", "keep equipment", "brew", "organise"],
-  member: ["write recipes", "keep equipment", "brew"],
+  organiser: ["write recipes", "keep equipment", "brew", "order", "organise"],
+  member: ["write recipes", "keep equipment", "brew", "order"],
   judge: [],
   steward: [],
   guest: [],

@@ -7,6 +7,7 @@ const REFUSAL: Readonly<Record<Ability, string>> = {
   "write recipes": "Only members and organisers write recipes here.",
   "keep equipment": "Only members and organisers keep equipment here.",
   brew: "Only members and organisers brew here.",
+  order: "Only members and organisers order here.",
   organise: "Only an organiser does this.",
 };
 

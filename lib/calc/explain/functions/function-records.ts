@@ -20,6 +20,7 @@ import { LAUTER_FUNCTIONS } from "./lauter-functions";
 import { LEDGER_FUNCTIONS } from "./ledger-functions";
 import { MASH_FUNCTIONS } from "./mash-functions";
 import { NUMERICS_FUNCTIONS } from "./numerics-functions";
+import { ORDER_FUNCTIONS } from "./order-functions";
 import { RUNSHEET_FUNCTIONS } from "./runsheet-functions";
 import { STATISTICS_FUNCTIONS } from "./statistics-functions";
 import { STATISTICS_TAIL_FUNCTIONS } from "./statistics-tail-functions";
@@ -55,6 +56,7 @@ export const SUBJECT_FUNCTIONS: readonly FunctionRecord[] = [
   ...LEDGER_FUNCTIONS,
   ...MASH_FUNCTIONS,
   ...NUMERICS_FUNCTIONS,
+  ...ORDER_FUNCTIONS,
   ...RUNSHEET_FUNCTIONS,
   ...STATISTICS_FUNCTIONS,
   ...STATISTICS_TAIL_FUNCTIONS,

@@ -1,0 +1,143 @@
+import "server-only";
+import { randomUUID } from "node:crypto";
+import type {
+  ItemSettings,
+  NewOffer,
+  NewOrder,
+  NewThing,
+  OfferRemoval,
+  OrderOutcome,
+  OrderWant,
+} from "@/lib/model/order/order-input";
+import { AppError } from "../app-error";
+import { inSpace, isUniqueViolation } from "../db";
+import { requireAbility } from "../permissions";
+import type { Member } from "../session";
+import { listPeople } from "../spaces/reads";
+import { keepItem, noteEvent, requireItem, requireOrder, whileIn } from "./within-order";
+
+const MOST_OFFERS = 20;
+const STALE: OrderOutcome = { ok: false, reason: "stale" };
+
+/** Opens an order, of a shared brew or on its own. */
+export async function createOrder(member: Member, order: NewOrder): Promise<{ readonly id: string }> {
+  requireAbility(member, "organise");
+  const { spaceId, userId } = member;
+  const id = randomUUID();
+  await inSpace(spaceId, userId, async (tx) => {
+    if (order.sharedBrewId !== null) {
+      const shared = await tx.sharedBrew.findUnique({
+        where: { spaceId_id: { spaceId, id: order.sharedBrewId } },
+        select: { id: true },
+      });
+      if (shared === null) throw new AppError("NOT_FOUND", "There is no such shared brew here.");
+    }
+    await tx.orderRound.create({ data: { spaceId, id, ...order, createdBy: userId } });
+    await noteEvent(tx, member, { orderId: id, text: "opened the order" });
+  });
+  return { id };
+}
+
+/** What a member wants beside their sheets; 0 takes it back. `lockVersion` 0 says that there was none. */
+export async function saveWant(member: Member, want: OrderWant): Promise<OrderOutcome> {
+  const { orderId, amount, lockVersion } = want;
+  const thing = requireItem(await requireOrder(member, orderId), want.itemId);
+  const { spaceId, userId } = member;
+  return whileIn(member, { orderId, state: "open" }, async (tx) => {
+    const itemId = await keepItem(tx, member, { orderId, thing });
+    const key = { spaceId, roundId: orderId, itemId, userId };
+    const kept = await tx.orderWant.findUnique({ where: { spaceId_roundId_itemId_userId: key } });
+    if ((kept?.lockVersion ?? 0) !== lockVersion) return STALE;
+    if (amount === 0) await tx.orderWant.deleteMany({ where: key });
+    else if (kept === null) await tx.orderWant.create({ data: { ...key, amount } });
+    else await tx.orderWant.updateMany({ where: key, data: { amount, lockVersion: { increment: 1 } } });
+    await noteEvent(tx, member, { orderId, text: wantWords(thing.name, amount, thing.unit) });
+    return { ok: true };
+  });
+}
+
+/** Asks for something that no sheet names. */
+export async function addThing(
+  member: Member,
+  { orderId, amount, ...thing }: NewThing,
+): Promise<{ readonly itemId: string }> {
+  await requireOrder(member, orderId);
+  const { spaceId, userId } = member;
+  try {
+    return await whileIn(member, { orderId, state: "open" }, async (tx) => {
+      const itemId = await keepItem(tx, member, { orderId, thing });
+      await tx.orderWant.create({ data: { spaceId, roundId: orderId, itemId, userId, amount } });
+      await noteEvent(tx, member, { orderId, text: wantWords(thing.name, amount, thing.unit) });
+      return { itemId };
+    });
+  } catch (error) {
+    if (!isUniqueViolation(error)) throw error;
+    throw new AppError("CONFLICT", `You want some ${thing.name} already: change the amount there.`, { cause: error });
+  }
+}
+
+function wantWords(name: string, amount: number, unit: string): string {
+  return amount === 0
+    ? `wants no ${name} beside the sheets`
+    : `wants ${String(amount)} ${unit} of ${name} beside the sheets`;
+}
+
+/** A pack with its price. Organisers know what the supplier asks. */
+export async function addOffer(member: Member, offer: NewOffer): Promise<{ readonly id: string }> {
+  requireAbility(member, "organise");
+  const { orderId, size, priceMinor, note } = offer;
+  const item = requireItem(await requireOrder(member, orderId), offer.itemId);
+  if (item.offers.length >= MOST_OFFERS) {
+    throw new AppError(
+      "INVALID",
+      `Pack size: ${item.name} has ${String(MOST_OFFERS)} packs already, and that is the most.`,
+    );
+  }
+  const id = randomUUID();
+  await whileIn(member, { orderId, state: "open" }, async (tx) => {
+    const itemId = await keepItem(tx, member, { orderId, thing: item });
+    await tx.orderOffer.create({
+      data: { spaceId: member.spaceId, roundId: orderId, itemId, id, size, priceMinor, note },
+    });
+  });
+  return { id };
+}
+
+export async function removeOffer(member: Member, removal: OfferRemoval): Promise<OrderOutcome> {
+  requireAbility(member, "organise");
+  const { orderId, itemId, offerId, lockVersion } = removal;
+  requireItem(await requireOrder(member, orderId), itemId);
+  return whileIn(member, { orderId, state: "open" }, async (tx) => {
+    const { count } = await tx.orderOffer.deleteMany({
+      where: { spaceId: member.spaceId, roundId: orderId, itemId, id: offerId, lockVersion },
+    });
+    return count === 1 ? { ok: true } : STALE;
+  });
+}
+
+/** Who takes what is left over, and how many cells a pack of yeast has. */
+export async function saveItem(member: Member, settings: ItemSettings): Promise<OrderOutcome> {
+  requireAbility(member, "organise");
+  const { orderId, lockVersion, leftOverTo, cellsPerPiece } = settings;
+  const item = requireItem(await requireOrder(member, orderId), settings.itemId);
+  if (cellsPerPiece !== null && item.kind !== "yeast") {
+    throw new AppError("INVALID", `Cells in a pack: ${item.name} is no yeast.`);
+  }
+  if (leftOverTo !== null) await requirePerson(member, leftOverTo);
+  return whileIn(member, { orderId, state: "open" }, async (tx) => {
+    const itemId = await keepItem(tx, member, { orderId, thing: item });
+    const { count } = await tx.orderItem.updateMany({
+      // An item that was not kept when it was read has its first version now.
+      where: { spaceId: member.spaceId, roundId: orderId, id: itemId, lockVersion: Math.max(1, lockVersion) },
+      data: { leftOverTo, cellsPerPiece, lockVersion: { increment: 1 } },
+    });
+    return count === 1 ? { ok: true } : STALE;
+  });
+}
+
+/** Somebody of the club now who may order. */
+export async function requirePerson(member: Member, userId: string): Promise<string> {
+  const person = (await listPeople(member)).find((each) => each.userId === userId);
+  if (person === undefined) throw new AppError("NOT_FOUND", "There is no such member here.");
+  return person.displayName;
+}
