@@ -4,10 +4,10 @@ import { notFound, redirect } from "next/navigation";
 import { cache } from "react";
 import { safePath } from "@/lib/model/safe-path";
 import { sessionCookie } from "./auth";
-import { proveEveryMembership, proveMember, proveViewer, type Member, type Viewer } from "./proof";
+import { proveMember, proveViewer, type Member, type Viewer } from "./proof";
 
 // Proving needs no request, so that it also serves commands, which run outside of one.
-export { proveEveryMembership, proveMember, proveViewer, type Member, type Viewer };
+export { proveMember, proveViewer, type Member, type Viewer };
 
 const PATH_HEADER = "x-gylebook-path";
 

@@ -3,7 +3,8 @@ import type { Family, Relative, ShownRelative } from "@/lib/model/family";
 import { displayNames } from "../accounts/names";
 import { inSpace, type SpaceTransaction } from "../db";
 import { isRecordId } from "../record-id";
-import { proveEveryMembership, type Member } from "../session";
+import { proveEveryMembership } from "../proof";
+import type { Member } from "../session";
 
 interface Link {
   readonly spaceId: string;

@@ -2,7 +2,8 @@ import "server-only";
 import { storedCredits, type RecipeOrigin } from "@/lib/model/lineage";
 import { inSpace } from "../db";
 import { isRecordId } from "../record-id";
-import { proveEveryMembership, type Member } from "../session";
+import { proveEveryMembership } from "../proof";
+import type { Member } from "../session";
 
 /**
  * Whom a recipe is owed to; null for one that is no copy. Everybody sees titles and names, the original itself only who

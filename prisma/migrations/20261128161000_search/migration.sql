@@ -253,8 +253,9 @@ BEGIN
 END $$;
 
 GRANT USAGE ON SCHEMA public TO gyle_finder;
-GRANT SELECT ON search_document TO gyle_finder;
+GRANT SELECT ON search_document, search_word TO gyle_finder;
 CREATE POLICY finder ON search_document FOR SELECT TO gyle_finder USING (true);
+CREATE POLICY finder ON search_word FOR SELECT TO gyle_finder USING (true);
 
 -- `wanted` keeps: kind, style, author (id), brewed, from and to of each figure, since and until. Of more than `most`
 -- matches the newest are weighed against each other; the answer then says that there are more.
@@ -273,6 +274,7 @@ AS $$
 DECLARE
   -- Characters of the private use area, which the page turns into marks; nothing else can write them.
   marks CONSTANT text := 'StartSel=' || chr(57344) || ', StopSel=' || chr(57345);
+  excerpts CONSTANT text := ', MaxFragments=2, MinWords=5, MaxWords=14, FragmentDelimiter=" … "';
 BEGIN
   RETURN QUERY
   WITH candidate AS MATERIALIZED (
@@ -305,9 +307,9 @@ BEGIN
          CASE WHEN asked IS NULL THEN d.title
               ELSE ts_headline('gyle_english', d.title, asked, marks || ', HighlightAll=true') END,
          CASE WHEN asked IS NULL THEN ''
-              ELSE ts_headline('gyle_english', d.keywords, asked, marks || ', HighlightAll=true') END,
+              ELSE ts_headline('gyle_english', d.keywords, asked, marks || excerpts) END,
          CASE WHEN asked IS NULL THEN ''
-              ELSE ts_headline('gyle_english', left(d.body, 4000), asked, marks || ', MaxWords=30, MinWords=12') END,
+              ELSE ts_headline('gyle_english', left(d.body, 4000), asked, marks || excerpts) END,
          d.style, d.author_id, d.brewed, d.changed_at, d.original_plato, d.bitterness_ibu, d.colour_ebc, d.alcohol_vol,
          c.weight::real, c.matches
   FROM chosen c
@@ -315,12 +317,37 @@ BEGIN
   ORDER BY c.weight DESC, c.changed_at DESC, c.id;
 END $$;
 
+-- The word of the space that is most like a mistyped one.
+CREATE FUNCTION nearest_words(asked text[])
+RETURNS TABLE (mistyped text, nearest text)
+LANGUAGE plpgsql STABLE SECURITY DEFINER
+SET search_path = pg_catalog, public, pg_temp
+AS $$
+BEGIN
+  RETURN QUERY
+  SELECT a.word, found.word
+  FROM unnest(asked) AS a (word)
+  CROSS JOIN LATERAL (
+    SELECT w.word FROM search_word w
+    WHERE w.space_id = ctx_space() AND w.word % a.word
+    ORDER BY similarity(w.word, a.word) DESC, w.word
+    LIMIT 1
+  ) AS found;
+END $$;
+
 -- A function goes to another role only where that role may make one; for as long as that takes, it may.
 GRANT CREATE ON SCHEMA public TO gyle_finder;
-ALTER FUNCTION find_documents(tsquery, jsonb, int, int, int) OWNER TO gyle_finder;
+DO $$
+DECLARE
+  finding text;
+BEGIN
+  FOREACH finding IN ARRAY ARRAY['find_documents(tsquery, jsonb, int, int, int)', 'nearest_words(text[])'] LOOP
+    EXECUTE 'REVOKE ALL ON FUNCTION ' || finding || ' FROM PUBLIC';
+    EXECUTE 'GRANT EXECUTE ON FUNCTION ' || finding || ' TO gyle_app';
+    EXECUTE 'ALTER FUNCTION ' || finding || ' OWNER TO gyle_finder';
+  END LOOP;
+END $$;
 REVOKE CREATE ON SCHEMA public FROM gyle_finder;
-REVOKE ALL ON FUNCTION find_documents(tsquery, jsonb, int, int, int) FROM PUBLIC;
-GRANT EXECUTE ON FUNCTION find_documents(tsquery, jsonb, int, int, int) TO gyle_app;
 
 -- Whoever may act as the finder would see what it sees: from here on nobody may, the owner of the database included.
 DO $$
