@@ -1,6 +1,8 @@
 /** Brings the database at DATABASE_URL up to date: `npm run migrate`. */
 import { fileURLToPath } from "node:url";
 import { MigrationError } from "umzug";
+import { directory } from "@/lib/server/db";
+import { fillFigures } from "@/lib/server/search/figures";
 import { applyMigrations } from "./apply-migrations";
 
 const folder = fileURLToPath(new URL("../../prisma/migrations", import.meta.url));
@@ -9,7 +11,10 @@ async function migrate(): Promise<string> {
   const databaseUrl = process.env.DATABASE_URL ?? "";
   if (databaseUrl === "") throw new Error("Set DATABASE_URL to the address of the database.");
   const names = await applyMigrations({ databaseUrl, folder });
-  return names.length === 0 ? "The database is up to date." : `Applied to the database: ${names.join(", ")}.`;
+  const told = names.length === 0 ? "The database is up to date." : `Applied to the database: ${names.join(", ")}.`;
+  // What only lib/calc can compute, no migration can.
+  const filled = await fillFigures();
+  return filled === 0 ? told : `${told} Figures computed for the search: ${filled} recipes.`;
 }
 
 function inOneSentence(error: unknown): string {
@@ -24,4 +29,6 @@ try {
 } catch (error) {
   console.error(inOneSentence(error));
   process.exitCode = 1;
+} finally {
+  await directory.$disconnect();
 }

@@ -34,16 +34,38 @@ export async function proveViewer(reference: string): Promise<Viewer | null> {
   return (await findSession(reference)) as Viewer | null;
 }
 
+const MEMBERSHIP = {
+  role: true,
+  space: { select: { id: true, slug: true, name: true, kind: true } },
+} as const;
+
 /** The viewer as a member of a space; null when there is no such space, or they do not belong to it now. */
 export async function proveMember(viewer: Viewer, spaceSlug: string): Promise<Member | null> {
   // A part of an address may hold anything, also what the database would not take as a text.
   if (!SLUG.test(spaceSlug)) return null;
   const membership = await directory.membership.findFirst({
     where: { userId: viewer.userId, status: "active", space: { slug: spaceSlug, deletedAt: null } },
-    select: { role: true, space: { select: { id: true, slug: true, name: true, kind: true } } },
+    select: MEMBERSHIP,
   });
-  if (membership === null) return null;
-  const { role, space } = membership;
+  return membership === null ? null : toMember(viewer, membership);
+}
+
+/** The viewer in every space that they belong to now, by its name. */
+export async function proveEveryMembership(viewer: Viewer): Promise<readonly Member[]> {
+  const memberships = await directory.membership.findMany({
+    where: { userId: viewer.userId, status: "active", space: { deletedAt: null } },
+    select: MEMBERSHIP,
+    orderBy: { space: { name: "asc" } },
+  });
+  return memberships.map((membership) => toMember(viewer, membership));
+}
+
+interface Membership {
+  readonly role: string;
+  readonly space: { readonly id: string; readonly slug: string; readonly name: string; readonly kind: string };
+}
+
+function toMember(viewer: Viewer, { role, space }: Membership): Member {
   return {
     ...viewer,
     spaceId: space.id,

@@ -15,6 +15,7 @@ const NOT_CONTENT = [
   "audit_log_default",
   "public_recipe",
   "stat_contrib",
+  "recipe_lineage",
 ];
 
 const QUERY = `

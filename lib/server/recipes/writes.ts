@@ -8,6 +8,7 @@ import { contentHash, sameBytes } from "../content-hash";
 import { inSpace, toJson } from "../db";
 import { requireAbility } from "../permissions";
 import { LostRace, unlessStale } from "../save-race";
+import { fileFigures } from "../search/figures";
 import type { Member } from "../session";
 
 export async function createRecipe(
@@ -31,6 +32,7 @@ export async function createRecipe(
         message,
       },
     });
+    await fileFigures(tx, spaceId, { id, content });
   });
   return { id };
 }
@@ -81,6 +83,7 @@ function insertRevision(
       data: { headRev: rev, title },
     });
     if (count !== 1) throw new LostRace();
+    await fileFigures(tx, spaceId, { id, content });
     return { ok: true, rev };
   });
 }

@@ -1,0 +1,131 @@
+import "server-only";
+import { storedCredits, withCredit, type Credit, type NewCopy } from "@/lib/model/lineage";
+import { recipeContent, type RecipeContent } from "@/lib/model/recipe-content";
+import { displayNames } from "../accounts/names";
+import { AppError } from "../app-error";
+import { CALC_VERSION } from "../calc-version";
+import { contentHash } from "../content-hash";
+import { inSpace, isUniqueViolation, toJson, type SpaceTransaction } from "../db";
+import { requireAbility } from "../permissions";
+import { fileFigures } from "../search/figures";
+import type { Member } from "../session";
+
+/** A revision that may be copied, with what its copies owe to it. */
+export interface Original {
+  readonly spaceId: string;
+  readonly recipeId: string;
+  readonly rev: number;
+  readonly rootId: string;
+  readonly hash: Uint8Array<ArrayBuffer>;
+  readonly content: RecipeContent;
+  /** Whom a copy of it credits. */
+  readonly credits: readonly Credit[];
+}
+
+/**
+ * Copies a revision that the reader sees into a space that they write in: their own bench, another club or the same one.
+ * The copy keeps its origin and the credit.
+ */
+export async function copyRevision(source: Member, target: Member, copy: NewCopy): Promise<{ readonly id: string }> {
+  if (source.userId !== target.userId) throw new Error("a copy is made by one person");
+  const original = await readOriginal(source, copy);
+  if (original === null) throw new AppError("NOT_FOUND", "There is no such recipe here.");
+  return keepCopy(target, original, copy);
+}
+
+async function readOriginal(
+  { spaceId, userId }: Member,
+  { recipeId, rev }: Pick<NewCopy, "recipeId" | "rev">,
+): Promise<Original | null> {
+  const found = await inSpace(spaceId, userId, (tx) =>
+    tx.recipeRevision.findUnique({
+      where: { spaceId_recipeId_rev: { spaceId, recipeId, rev }, recipe: { archivedAt: null } },
+      select: {
+        content: true,
+        contentHash: true,
+        authorId: true,
+        recipe: { select: { title: true, rootId: true, credits: true } },
+      },
+    }),
+  );
+  if (found === null) return null;
+  const { title, rootId, credits } = found.recipe;
+  const nameOf = await displayNames([found.authorId]);
+  return {
+    spaceId,
+    recipeId,
+    rev,
+    rootId,
+    hash: found.contentHash,
+    content: recipeContent.parse(found.content),
+    credits: withCredit(storedCredits.parse(credits), { title, author: nameOf(found.authorId) }),
+  };
+}
+
+/** Writes a copy of what has been read, by whichever right it was read. */
+export async function keepCopy(
+  target: Member,
+  original: Original,
+  { id, title }: Pick<NewCopy, "id" | "title">,
+): Promise<{ readonly id: string }> {
+  requireAbility(target, "write recipes");
+  try {
+    await inSpace(target.spaceId, target.userId, (tx) => insertCopy(tx, target, original, { id, title }));
+  } catch (error) {
+    if (!isUniqueViolation(error) || !(await isSameCopy(target, original, id))) throw error;
+  }
+  return { id };
+}
+
+async function insertCopy(
+  tx: SpaceTransaction,
+  { spaceId, userId }: Member,
+  original: Original,
+  { id, title }: Pick<NewCopy, "id" | "title">,
+): Promise<void> {
+  const { content } = original;
+  await tx.recipe.create({
+    data: {
+      spaceId,
+      id,
+      title,
+      headRev: 1,
+      rootId: original.rootId,
+      originSpaceId: original.spaceId,
+      originRecipeId: original.recipeId,
+      originRev: original.rev,
+      originHash: original.hash,
+      credits: toJson(original.credits),
+      createdBy: userId,
+    },
+  });
+  await tx.recipeRevision.create({
+    data: {
+      spaceId,
+      recipeId: id,
+      rev: 1,
+      content: toJson(content),
+      contentHash: contentHash(content),
+      calcVersion: CALC_VERSION,
+      authorId: userId,
+      message: "",
+    },
+  });
+  await fileFigures(tx, spaceId, { id, content });
+}
+
+/** A form that is sent twice asks for one copy; anything else under this id is somebody else's record. */
+async function isSameCopy({ spaceId, userId }: Member, original: Original, id: string): Promise<boolean> {
+  const there = await inSpace(spaceId, userId, (tx) =>
+    tx.recipe.findUnique({
+      where: { spaceId_id: { spaceId, id } },
+      select: { createdBy: true, originSpaceId: true, originRecipeId: true, originRev: true },
+    }),
+  );
+  return (
+    there?.createdBy === userId &&
+    there.originSpaceId === original.spaceId &&
+    there.originRecipeId === original.recipeId &&
+    there.originRev === original.rev
+  );
+}
