@@ -13,6 +13,7 @@ type DirectoryModel =
   | "space"
   | "membership"
   | "invite"
+  | "calendarToken"
   | "auditLog";
 
 type RawQuery = "$queryRaw" | "$executeRaw";

@@ -7,7 +7,16 @@ import { connectAs, insert } from "../../support/sql-session";
 
 const HERE = { spaceId: randomUUID(), userId: randomUUID() };
 const ELSEWHERE = { spaceId: randomUUID(), userId: randomUUID() };
-const OUTSIDE_A_SPACE = ["app_user", "space", "membership", "invite", "audit_log", "public_recipe", "stat_contrib"];
+const OUTSIDE_A_SPACE = [
+  "app_user",
+  "space",
+  "membership",
+  "invite",
+  "calendar_token",
+  "audit_log",
+  "public_recipe",
+  "stat_contrib",
+];
 
 let here: Client;
 let elsewhere: Client;
