@@ -100,6 +100,9 @@ export function toJson(value: unknown): Prisma.InputJsonValue {
   return JSON.parse(JSON.stringify(value)) as Prisma.InputJsonValue;
 }
 
+/** A JSON column without a value, which the client tells from the JSON value null. */
+export const JSON_NULL = Prisma.DbNull;
+
 /** Whether a write was refused because its key, or another unique value, is there already. */
 export function isUniqueViolation(error: unknown): boolean {
   return error instanceof Prisma.PrismaClientKnownRequestError && error.code === "P2002";

@@ -60,7 +60,6 @@ CREATE TABLE shared_brew_participant (
   FOREIGN KEY (space_id, shared_brew_id, seen_version) REFERENCES shared_brew_plan (space_id, shared_brew_id, version),
   FOREIGN KEY (space_id, equipment_id) REFERENCES equipment (space_id, id),
   CONSTRAINT day_has_zone CHECK (num_nulls(brew_at, zone) IN (0, 2)),
-  CONSTRAINT left_after_joining CHECK (left_at >= joined_at),
   CONSTRAINT water_of_six_ions CHECK (
     water IS NULL
     OR (water ?& ARRAY['calcium', 'magnesium', 'sodium', 'sulfate', 'chloride', 'bicarbonate']
@@ -84,9 +83,7 @@ CREATE TABLE notice (
   created_at timestamptz NOT NULL DEFAULT now(),
   read_at    timestamptz,
   mailed_at  timestamptz,
-  PRIMARY KEY (space_id, id),
-  CHECK (read_at >= created_at),
-  CHECK (mailed_at >= created_at)
+  PRIMARY KEY (space_id, id)
 );
 CREATE INDEX notice_of ON notice (space_id, user_id, created_at DESC);
 CREATE INDEX notice_unread ON notice (space_id, user_id) WHERE read_at IS NULL;
@@ -111,7 +108,7 @@ CREATE TABLE calendar_token (
   space_id   uuid NOT NULL REFERENCES space ON DELETE CASCADE,
   user_id    uuid NOT NULL REFERENCES app_user ON DELETE CASCADE,
   created_at timestamptz NOT NULL DEFAULT now(),
-  revoked_at timestamptz CHECK (revoked_at >= created_at)
+  revoked_at timestamptz
 );
 CREATE UNIQUE INDEX calendar_token_one_open ON calendar_token (space_id, user_id) WHERE revoked_at IS NULL;
 CREATE INDEX calendar_token_user ON calendar_token (user_id);
