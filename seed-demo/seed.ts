@@ -1,3 +1,5 @@
+import { DAY_MS, dayOf } from "@/lib/model/plain-day";
+import { AS_WRITTEN } from "@/lib/model/shared-brew-rules";
 import { createEquipment } from "@/lib/server/equipment/writes";
 import { createRecipe } from "@/lib/server/recipes/writes";
 import { createSharedBrew } from "@/lib/server/shared-brews/writes";
@@ -8,7 +10,6 @@ import { Noise } from "./noise";
 import { DEMO_CLUB, DEMO_OUTSIDER, DEMO_PASSWORD, DEMO_PEOPLE, type DemoPerson } from "./people";
 import { DEMO_RECIPES, type DemoRecipe } from "./recipes";
 
-const DAY_MS = 86_400_000;
 const HOUR_MS = 3_600_000;
 const SEED = 1_812_433;
 
@@ -76,7 +77,8 @@ async function seedBrews(kettles: readonly Kept<DemoKettle>[], recipes: readonly
       recipeId: paleAle.id,
       rev: 1,
       title: "Autumn shared brew: Millrace Pale Ale",
-      plannedAt: new Date(now - 45 * DAY_MS),
+      window: { from: dayOf(new Date(now - 45 * DAY_MS)), to: dayOf(new Date(now + 14 * DAY_MS)) },
+      rules: AS_WRITTEN,
     }),
   );
   const brewOf = (recipe: Kept<DemoRecipe>, kettleName: string, rest: Partial<DemoBrew>): Promise<void> => {

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import type { Fermentable, HopAddition, WaterTreatment } from "@/lib/calc/ledger";
 import { fraction, kilogramsPerLitre } from "@/lib/calc/units";
-import { ACIDS } from "@/lib/calc/water";
+import { ACIDS, type Ions } from "@/lib/calc/water";
 import { measuredBy } from "./measured";
 import { ACID_FIELDS, FERMENTABLE_FIELDS, HOP_FIELDS, ION_FIELDS, SALT_FIELDS } from "./recipe-fields";
 import { oneOf, written } from "./written";
@@ -40,15 +40,18 @@ export const hopRow: z.ZodType<HopAddition> = z.strictObject({
   minutes: measuredBy(HOP_FIELDS.minutes),
 });
 
+/** What a water holds, mg/L of each ion. */
+export const waterSource: z.ZodType<Ions> = z.strictObject({
+  calcium: measuredBy(ION_FIELDS.calcium),
+  magnesium: measuredBy(ION_FIELDS.magnesium),
+  sodium: measuredBy(ION_FIELDS.sodium),
+  sulfate: measuredBy(ION_FIELDS.sulfate),
+  chloride: measuredBy(ION_FIELDS.chloride),
+  bicarbonate: measuredBy(ION_FIELDS.bicarbonate),
+});
+
 export const waterTreatment: z.ZodType<WaterTreatment> = z.strictObject({
-  source: z.strictObject({
-    calcium: measuredBy(ION_FIELDS.calcium),
-    magnesium: measuredBy(ION_FIELDS.magnesium),
-    sodium: measuredBy(ION_FIELDS.sodium),
-    sulfate: measuredBy(ION_FIELDS.sulfate),
-    chloride: measuredBy(ION_FIELDS.chloride),
-    bicarbonate: measuredBy(ION_FIELDS.bicarbonate),
-  }),
+  source: waterSource,
   salts: z.strictObject({
     gypsum: z.exactOptional(measuredBy(SALT_FIELDS.gypsum)),
     calciumChlorideDihydrate: z.exactOptional(measuredBy(SALT_FIELDS.calciumChlorideDihydrate)),

@@ -13,6 +13,7 @@ type DirectoryModel =
   | "space"
   | "membership"
   | "invite"
+  | "calendarToken"
   | "auditLog";
 
 type RawQuery = "$queryRaw" | "$executeRaw";
@@ -98,6 +99,9 @@ export function toJson(value: unknown): Prisma.InputJsonValue {
   // Written and read again, so that what TypeScript cannot know of an interface is true of the result.
   return JSON.parse(JSON.stringify(value)) as Prisma.InputJsonValue;
 }
+
+/** A JSON column without a value, which the client tells from the JSON value null. */
+export const JSON_NULL = Prisma.DbNull;
 
 /** Whether a write was refused because its key, or another unique value, is there already. */
 export function isUniqueViolation(error: unknown): boolean {

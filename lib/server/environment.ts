@@ -3,6 +3,12 @@ import { z } from "zod";
 
 const databaseUrl = z.url({ protocol: /^postgres(ql)?$/, error: "must be an address that begins with postgresql://" });
 const origin = z.url({ protocol: /^https?$/, error: "must be an address such as https://brewing.example" });
+const smtp = z.url({ protocol: /^smtps?$/, error: "must be an address that begins with smtp:// or smtps://" });
+// One mailbox, with a name or without: "Brewing circle <brewing@club.example>". A line break would begin another header.
+const mailbox = z
+  .string({ error: "must be set where SMTP_URL is" })
+  .max(200)
+  .regex(/^(?:[^<>@\r\n]{1,80} <[^<>@\s]+@[^<>@\s]+>|[^<>@\s]+@[^<>@\s]+)$/, "must be one e-mail address");
 const secret = z.string({ error: "must be set" }).min(32, "must have at least 32 characters");
 
 /**
@@ -21,6 +27,12 @@ export const environment = {
 
   get authSecret(): string {
     return read("NEXTAUTH_SECRET", secret);
+  },
+
+  /** How mail leaves; null where it is not set up, and notices then stay on the site. */
+  get mail(): { readonly smtpUrl: string; readonly from: string } | null {
+    const smtpUrl = read("SMTP_URL", smtp.optional());
+    return smtpUrl === undefined ? null : { smtpUrl, from: read("MAIL_FROM", mailbox) };
   },
 };
 

@@ -1,5 +1,6 @@
 import { randomUUID } from "node:crypto";
 import { describe, expect, it } from "vitest";
+import { AS_WRITTEN } from "@/lib/model/shared-brew-rules";
 import { moveBrew } from "@/lib/server/brews/move";
 import { planBrew } from "@/lib/server/brews/plan";
 import { findBrew, listBrews } from "@/lib/server/brews/reads";
@@ -135,7 +136,7 @@ describe("shared brews", () => {
   it("are called by organisers, of a revision that exists", async () => {
     const { organiser, member } = await newClub("member");
     const { recipeId } = await newBrewing(organiser, member);
-    const call = { recipeId, rev: 1, title: "Another", plannedAt: null };
+    const call = { recipeId, rev: 1, title: "Another", window: null, rules: AS_WRITTEN };
     await expect(createSharedBrew(member, call)).rejects.toThrow("Only an organiser does this.");
     await expect(createSharedBrew(organiser, { ...call, rev: 9 })).rejects.toThrow("There is no such recipe here.");
     await expect(createSharedBrew(organiser, { ...call, recipeId: randomUUID() })).rejects.toThrow();

@@ -1,6 +1,7 @@
 import { randomUUID } from "node:crypto";
 import { beforeAll, describe, expect, it } from "vitest";
 import { readingInput } from "@/lib/model/reading-input";
+import { AS_WRITTEN } from "@/lib/model/shared-brew-rules";
 import { moveBrew } from "@/lib/server/brews/move";
 import { planBrew } from "@/lib/server/brews/plan";
 import { findBrew, listBrews } from "@/lib/server/brews/reads";
@@ -60,7 +61,7 @@ const WRITES: Record<string, (member: Member, ids: Ids) => Promise<unknown>> = {
   saveEquipment: (member, { equipmentId }) =>
     saveEquipment(member, { id: equipmentId, baseRev: 1, ...parsedEquipment() }),
   createSharedBrew: (member, { recipeId }) =>
-    createSharedBrew(member, { recipeId, rev: 1, title: "Stolen", plannedAt: null }),
+    createSharedBrew(member, { recipeId, rev: 1, title: "Stolen", window: null, rules: AS_WRITTEN }),
   planBrew: (member, ids) => planBrew(member, brewOf(ids)),
   recordReading: (member, { brewId }) => recordReading(member, readingInput.parse(sampleReading(brewId))),
   moveBrew: (member, { brewId }) => moveBrew(member, { id: brewId, state: "on the kettle", lockVersion: 1 }),

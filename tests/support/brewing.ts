@@ -1,6 +1,7 @@
 import { newBrew, type NewBrew } from "@/lib/model/brew-input";
 import { equipmentInput } from "@/lib/model/equipment";
 import { newRecipe } from "@/lib/model/recipe-content";
+import { AS_WRITTEN } from "@/lib/model/shared-brew-rules";
 import { planBrew } from "@/lib/server/brews/plan";
 import { createEquipment } from "@/lib/server/equipment/writes";
 import { createRecipe } from "@/lib/server/recipes/writes";
@@ -22,7 +23,8 @@ export interface Brewing {
 export async function newBrewing(organiser: Member, brewer: Member): Promise<Brewing> {
   const { id: recipeId } = await createRecipe(organiser, parsedRecipe());
   const { id: equipmentId } = await createEquipment(brewer, parsedEquipment());
-  const shared = { recipeId, rev: 1, title: "Spring brew", plannedAt: new Date("2026-03-14") };
+  const window = { from: "2026-03-14", to: "2026-03-28" };
+  const shared = { recipeId, rev: 1, title: "Spring brew", window, rules: AS_WRITTEN };
   const { id: sharedBrewId } = await createSharedBrew(organiser, shared);
   const { id: brewId } = await planBrew(brewer, brewOf({ recipeId, equipmentId, sharedBrewId }));
   return { recipeId, equipmentId, sharedBrewId, brewId };

@@ -1,5 +1,6 @@
 import { createHash, randomUUID } from "node:crypto";
 import type { Client } from "pg";
+import { AS_WRITTEN } from "@/lib/model/shared-brew-rules";
 import { insert, type Row, type SpaceContext } from "./sql-session";
 
 export const HASH = createHash("sha256").update("any").digest();
@@ -75,6 +76,22 @@ export function eventRow(brew: Row, actorId: string): Row {
     unit: "sg",
     payload: { quantity: "fermenter.originalExtract" },
     payload_hash: HASH,
+  };
+}
+
+/** The first plan of a shared brew of the brew's recipe, which holds what the recipe says. */
+export function planRow({ space_id, shared_brew_id, recipe_id, recipe_rev, brewer_user_id }: Row): Row {
+  return {
+    space_id,
+    shared_brew_id,
+    version: 1,
+    recipe_id,
+    recipe_rev,
+    state: "open",
+    window_from: "2026-03-01",
+    window_to: "2026-03-31",
+    rules: AS_WRITTEN,
+    made_by: brewer_user_id,
   };
 }
 

@@ -10,6 +10,7 @@ const NOT_CONTENT = [
   "space",
   "membership",
   "invite",
+  "calendar_token",
   "rate_limit",
   "audit_log",
   "audit_log_default",

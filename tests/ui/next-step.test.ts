@@ -13,6 +13,9 @@ const shared = {
   recipeRev: 1,
   state: "open",
   plannedAt: null,
+  window: null,
+  version: 1,
+  participantIds: [],
 } as const;
 const kettle: EquipmentProfile = {
   id: "k1",
@@ -50,7 +53,7 @@ describe("nextStep", () => {
   });
 
   it("shows an open shared brew on the member's own kettle, until the member has a batch of it", () => {
-    expect(next({ sharedBrews: [shared] })).toBe("/s/club/recipes/r1/kettles/k1?sharedBrew=s1");
+    expect(next({ sharedBrews: [shared] })).toBe("/s/club/shared-brews/s1/kettles/k1");
     const joined: BrewSummary = { ...brew, sharedBrewId: "s1", state: "closed" };
     expect(next({ sharedBrews: [shared], brews: [joined] })).toBeUndefined();
   });

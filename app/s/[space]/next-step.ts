@@ -39,14 +39,16 @@ function ownBrewDay({ member, brews }: SpaceState): NextStep | null {
 function sharedBrewToJoin({ member, brews, sharedBrews, kettles }: SpaceState): NextStep | null {
   if (!roleMay(member.role, "brew")) return null;
   const joined = new Set(brews.filter((brew) => brew.brewerId === member.userId).map((brew) => brew.sharedBrewId));
-  const open = sharedBrews.find((shared) => shared.state === "open" && !joined.has(shared.id));
+  const open = sharedBrews.find(
+    ({ id, state, participantIds }) => state === "open" && !joined.has(id) && !participantIds.includes(member.userId),
+  );
   if (open === undefined) return null;
   const kettle = kettles.find(({ ownerId }) => ownerId === member.userId);
   if (kettle === undefined) {
     const why = `${open.title} is open to join. To take part, say what you brew on.`;
     return { why, label: "Describe your kettle", href: `/s/${member.spaceSlug}/equipment/new` };
   }
-  const href = `/s/${member.spaceSlug}/recipes/${open.recipeId}/kettles/${kettle.id}?sharedBrew=${open.id}`;
+  const href = `/s/${member.spaceSlug}/shared-brews/${open.id}/kettles/${kettle.id}`;
   return { why: `${open.title} is open to join.`, label: `See it on ${kettle.equipment.name}`, href };
 }
 

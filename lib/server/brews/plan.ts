@@ -3,6 +3,7 @@ import { randomUUID } from "node:crypto";
 import type { Equipment } from "@/lib/calc/ledger";
 import type { NewBrew } from "@/lib/model/brew-input";
 import { equipmentInput } from "@/lib/model/equipment";
+import { isOpen } from "@/lib/model/shared-brew";
 import { AppError } from "../app-error";
 import { CALC_VERSION } from "../calc-version";
 import { inSpace, isUniqueViolation, toJson, type SpaceTransaction } from "../db";
@@ -10,6 +11,7 @@ import { mayChangeEquipment } from "../equipment/may-change";
 import { takeLots } from "../lots/take";
 import { requireAbility } from "../permissions";
 import type { Member } from "../session";
+import { requirePlan } from "../shared-brews/require-plan";
 import { planDay } from "./plan-day";
 
 /**
@@ -37,7 +39,7 @@ async function insertBrew(tx: SpaceTransaction, member: Member, input: NewBrew):
   });
   if (revision === null) throw new AppError("NOT_FOUND", "There is no such recipe here.");
   const kettle = await requireKettle(tx, member, input.equipmentId);
-  if (sharedBrewId !== null) await requireOpenSharedBrew(tx, spaceId, input, sharedBrewId);
+  const planVersion = sharedBrewId === null ? null : await joinPlan(tx, member, input, { sharedBrewId, ...kettle });
 
   const { equipment } = kettle;
   const { steps, predicted } = planDay({ recipe, equipment, ambient });
@@ -48,6 +50,7 @@ async function insertBrew(tx: SpaceTransaction, member: Member, input: NewBrew):
       id,
       title: revision.recipe.title,
       sharedBrewId,
+      planVersion,
       recipeId,
       recipeRev: rev,
       recipeRoot: revision.recipe.rootId,
@@ -91,21 +94,25 @@ async function requireKettle(tx: SpaceTransaction, member: Member, id: string): 
   return { ownerUserId: head.ownerUserId, rev: head.headRev, equipment: equipmentInput.parse(figures) };
 }
 
-async function requireOpenSharedBrew(
+/** Whoever plans a brew of a shared brew takes part in it. The answer is the version of the plan that it is under. */
+async function joinPlan(
   tx: SpaceTransaction,
-  spaceId: string,
-  { recipeId, rev }: NewBrew,
-  id: string,
-): Promise<void> {
-  const shared = await tx.sharedBrew.findUnique({
-    where: { spaceId_id: { spaceId, id } },
-    select: { recipeId: true, recipeRev: true, state: true },
-  });
-  if (shared === null) throw new AppError("NOT_FOUND", "There is no such shared brew here.");
-  if (shared.recipeId !== recipeId || shared.recipeRev !== rev) {
+  { spaceId, userId }: Member,
+  { recipeId, rev, equipmentId }: NewBrew,
+  { sharedBrewId, ownerUserId }: { readonly sharedBrewId: string; readonly ownerUserId: string },
+): Promise<number> {
+  const plan = await requirePlan(tx, spaceId, sharedBrewId);
+  if (plan.recipeId !== recipeId || plan.recipeRev !== rev) {
     throw new AppError("INVALID", "The shared brew is of another recipe or revision.");
   }
-  if (shared.state === "closed" || shared.state === "cancelled") {
-    throw new AppError("CONFLICT", `The shared brew is ${shared.state}.`);
-  }
+  if (!isOpen(plan.state)) throw new AppError("CONFLICT", `The shared brew is ${plan.state}.`);
+  const { version } = plan;
+  await tx.sharedBrewParticipant.upsert({
+    where: {
+      spaceId_sharedBrewId_userId_equipmentId: { spaceId, sharedBrewId, userId: ownerUserId, equipmentId },
+    },
+    create: { spaceId, sharedBrewId, userId: ownerUserId, equipmentId, joinedBy: userId, seenVersion: version },
+    update: { leftAt: null },
+  });
+  return version;
 }

@@ -1,7 +1,7 @@
 import { randomUUID } from "node:crypto";
 import type { Client } from "pg";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { eventRow, fillSpace, lotRow, spaceRows } from "../../support/content-rows";
+import { eventRow, fillSpace, lotRow, planRow, spaceRows } from "../../support/content-rows";
 import { connectAs, insert, type Row } from "../../support/sql-session";
 
 const HERE = { spaceId: randomUUID(), userId: randomUUID() };
@@ -88,10 +88,11 @@ describe("a brew", () => {
     const { recipe_id, recipe_rev } = rows.brew;
     const shared = { id: sharedBrewId, title: "Together", created_by: HERE.userId };
     await insert(here, "shared_brew", { space_id: HERE.spaceId, recipe_id, recipe_rev, ...shared });
+    await insert(here, "shared_brew_plan", planRow({ ...rows.brew, shared_brew_id: sharedBrewId }));
     const equipmentId = randomUUID();
     await insert(here, "equipment", { ...rows.equipment, id: equipmentId });
     await insert(here, "equipment_revision", { ...rows.equipmentRevision, equipment_id: equipmentId });
-    const sheet = () => ({ ...rows.brew, id: randomUUID(), shared_brew_id: sharedBrewId });
+    const sheet = () => ({ ...rows.brew, id: randomUUID(), shared_brew_id: sharedBrewId, plan_version: 1 });
     await insert(here, "brew", sheet());
     await insert(here, "brew", { ...sheet(), equipment_id: equipmentId });
     await expect(insert(here, "brew", sheet())).rejects.toThrow("one_sheet_a_kettle");

@@ -12,6 +12,7 @@ const OUTSIDE_A_SPACE = [
   "space",
   "membership",
   "invite",
+  "calendar_token",
   "audit_log",
   "public_recipe",
   "stat_contrib",

@@ -4,6 +4,7 @@ import { redirect } from "next/navigation";
 import { z } from "zod";
 import type { ActionResult } from "@/lib/model/action-result";
 import { newSharedBrew } from "@/lib/model/shared-brew";
+import { AS_WRITTEN } from "@/lib/model/shared-brew-rules";
 import { formAction } from "@/lib/server/action";
 import { requireMember } from "@/lib/server/session";
 import { createSharedBrew } from "@/lib/server/shared-brews/writes";
@@ -17,7 +18,8 @@ const sharedBrewForm = z
   })
   .transform(({ recipe, title, plannedAt }): unknown => {
     const [recipeId, rev] = recipe.split("/");
-    return { recipeId, rev, title, plannedAt: plannedAt === "" ? null : plannedAt };
+    const window = plannedAt === "" ? null : { from: plannedAt, to: plannedAt };
+    return { recipeId, rev, title, window, rules: AS_WRITTEN };
   })
   .pipe(newSharedBrew);
 
