@@ -4,6 +4,7 @@
  */
 export const CONVERSIONS = [
   { pair: "volume", metric: 3.785411784, us: 1, source: "US gallon, exact" },
+  { pair: "imperial volume", metric: 4.54609, us: 1, source: "imperial gallon, exact" },
   { pair: "quarts", metric: 0.946352946, us: 1, source: "US quart, exact" },
   { pair: "fluid ounces", metric: 0.0295735295625, us: 1, source: "US fluid ounce, exact" },
   { pair: "mass", metric: 0.45359237, us: 1, source: "pound, exact" },

@@ -1,5 +1,7 @@
 /** Exact definitions on which the conversions of US units rest (docs/sources.md#nist-sp-811). */
 export const LITRES_PER_US_GALLON = 3.785411784;
+/** The imperial gallon, by the same publication. */
+export const LITRES_PER_IMPERIAL_GALLON = 4.54609;
 export const US_QUARTS_PER_US_GALLON = 4;
 export const US_FLUID_OUNCES_PER_US_GALLON = 128;
 export const KILOGRAMS_PER_POUND = 0.45359237;

@@ -101,8 +101,10 @@ export { fahrenheitFromCelsius } from "./fahrenheit-from-celsius";
 export { feetFromMetres } from "./feet-from-metres";
 export { gramsFromOunces } from "./grams-from-ounces";
 export { gramsPerLitreFromOuncesPerUsGallon } from "./grams-per-litre-from-ounces-per-us-gallon";
+export { imperialGallonsFromLitres } from "./imperial-gallons-from-litres";
 export { kilogramsFromPounds } from "./kilograms-from-pounds";
 export { kilopascalsFromPsi } from "./kilopascals-from-psi";
+export { litresFromImperialGallons } from "./litres-from-imperial-gallons";
 export { litresFromUsFluidOunces } from "./litres-from-us-fluid-ounces";
 export { litresFromUsGallons } from "./litres-from-us-gallons";
 export { litresFromUsQuarts } from "./litres-from-us-quarts";
@@ -125,6 +127,7 @@ export { usQuartsFromLitres } from "./us-quarts-from-litres";
 export {
   fahrenheit,
   feet,
+  imperialGallons,
   ounces,
   ouncesPerUsGallon,
   pounds,
@@ -136,6 +139,7 @@ export {
   usQuarts,
   type Fahrenheit,
   type Feet,
+  type ImperialGallons,
   type Ounces,
   type OuncesPerUsGallon,
   type Pounds,

@@ -5,6 +5,9 @@ import { defineQuantity, type Quantity } from "./quantity";
 export type UsGallons = Quantity<"US gal">;
 export const usGallons = defineQuantity("volume", { unit: "US gal", min: 0, max: 26418 });
 
+export type ImperialGallons = Quantity<"imp gal">;
+export const imperialGallons = defineQuantity("volume", { unit: "imp gal", min: 0, max: 21997 });
+
 export type UsQuarts = Quantity<"US qt">;
 export const usQuarts = defineQuantity("volume", { unit: "US qt", min: 0, max: 105669 });
 

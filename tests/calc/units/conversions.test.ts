@@ -16,6 +16,11 @@ const PAIRS: Readonly<Record<ConvertedPair, Pair>> = {
     toMetric: (v) => units.litresFromUsGallons(units.usGallons(v)),
     span: [0, 100],
   },
+  "imperial volume": {
+    toUs: (v) => units.imperialGallonsFromLitres(units.litres(v)),
+    toMetric: (v) => units.litresFromImperialGallons(units.imperialGallons(v)),
+    span: [0, 100],
+  },
   quarts: {
     toUs: (v) => units.usQuartsFromLitres(units.litres(v)),
     toMetric: (v) => units.litresFromUsQuarts(units.usQuarts(v)),

@@ -29,6 +29,15 @@ const PAIRS: readonly Pair[] = [
   },
   {
     what: "volume",
+    us: units.imperialGallons,
+    metric: units.litres,
+    sources: nist,
+    words: `Imperial gallons, a fifth larger than those of the US. ${EXACT}`,
+    toMetric: ["litresFromImperialGallons", units.litresFromImperialGallons, "L = imp gal × 4.54609", 5],
+    toUs: ["imperialGallonsFromLitres", units.imperialGallonsFromLitres, "imp gal = L / 4.54609", 20],
+  },
+  {
+    what: "volume",
     us: units.usQuarts,
     metric: units.litres,
     sources: nist,

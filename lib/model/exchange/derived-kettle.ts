@@ -1,0 +1,116 @@
+import { brew, type Equipment, type Figure, type Recipe } from "@/lib/calc/ledger";
+import { fraction, kilogramsPerHour, litres, metres, volts, watts } from "@/lib/calc/units";
+import { EQUIPMENT_FIELDS } from "../equipment-fields";
+import { USUAL_DAY } from "../ambient-fields";
+import { typicalEquipment } from "../typical-equipment";
+import type { StatedRecipe } from "./stated-recipe";
+
+export const DERIVED_KETTLE_NAME = "Kettle of the file";
+
+/** Room over the volume before the boil, and heat for it. Common practice, no source. */
+const ROOM = 1.35;
+const WATTS_PER_L = 90;
+const SUPPLY_V = 230;
+const NEAREST_EFFICIENCY = 0.001;
+const MOST_PASSES = 20;
+
+export interface DerivedKettle {
+  readonly equipment: Equipment;
+  /** What was worked out from what, in sentences for the preview. */
+  readonly derived: readonly string[];
+}
+
+/**
+ * A typical electric kettle with a basket, of the size of the file's batch, with its boil-off from the volume before the
+ * boil and its conversion from the efficiency that the file states. Standards describe a result, not a kettle.
+ */
+export function derivedKettle(stated: StatedRecipe, recipe: Recipe): DerivedKettle {
+  const { batch, preBoil } = stated;
+  const start = typicalEquipment({
+    name: DERIVED_KETTLE_NAME,
+    kind: "electric with basket",
+    capacity: litres(within("kettle.capacity", ROOM * Math.max(batch, preBoil ?? 1.15 * batch))),
+    power: watts(within("kettle.ratedPower", WATTS_PER_L * batch)),
+    voltage: volts(SUPPLY_V),
+    usualBatch: litres(within("usualBatch", batch)),
+    altitude: metres(0),
+  });
+  const derived = [
+    `The file describes no kettle as this book does: “${DERIVED_KETTLE_NAME}” is a typical one for its batch of ${shown(batch)} L.`,
+  ];
+  const boiling = withBoilOff(start, stated, derived);
+  return { equipment: withEfficiency(boiling, stated, recipe, derived), derived };
+}
+
+function withBoilOff(
+  equipment: Equipment,
+  { batch, preBoil, boil, topUp }: StatedRecipe,
+  derived: string[],
+): Equipment {
+  if (preBoil === null || boil === 0) return equipment;
+  const { trub, transfer } = equipment.kettle;
+  const lossL = trub.value + transfer.value;
+  const kgPerH = ((preBoil - (batch - topUp) - lossL) * 60) / boil;
+  if (kgPerH <= 0) {
+    derived.push(
+      `Its ${shown(preBoil)} L before the boil leave nothing to boil off, so the boil-off stays a typical one.`,
+    );
+    return equipment;
+  }
+  const boilOff = stated(kilogramsPerHour(within("kettle.boilOff", kgPerH)));
+  derived.push(
+    `Boil-off ${shown(boilOff.value)} kg/h, from ${shown(preBoil)} L before a boil of ${shown(boil)} min and ${shown(lossL)} L left behind.`,
+  );
+  return { ...equipment, kettle: { ...equipment.kettle, boilOff } };
+}
+
+/** The conversion with which the whole brewhouse comes to the efficiency stated: bisected, since it rises with it. */
+function withEfficiency(
+  equipment: Equipment,
+  { efficiency }: StatedRecipe,
+  recipe: Recipe,
+  derived: string[],
+): Equipment {
+  if (efficiency === null) return equipment;
+  const conversionOf = (value: number): Equipment => ({
+    ...equipment,
+    lauter: { ...equipment.lauter, conversion: stated(fraction(value)) },
+  });
+  let [low, high]: [number, number] = [EQUIPMENT_FIELDS["lauter.conversion"].min, 1];
+  const best = efficiencyOn(conversionOf(high), recipe);
+  const worst = efficiencyOn(conversionOf(low), recipe);
+  if (best === null || worst === null) return equipment;
+  if (efficiency >= best || efficiency <= worst) {
+    const [found, edge] = efficiency >= best ? [best, high] : [worst, low];
+    derived.push(
+      `The file states an efficiency of ${percentOf(efficiency)}; this kettle comes to ${percentOf(found)} at a conversion of ${percentOf(edge)}.`,
+    );
+    return conversionOf(edge);
+  }
+  for (let pass = 0; pass < MOST_PASSES && high - low > NEAREST_EFFICIENCY / 10; pass += 1) {
+    const middle = (low + high) / 2;
+    if ((efficiencyOn(conversionOf(middle), recipe) ?? 1) < efficiency) low = middle;
+    else high = middle;
+  }
+  derived.push(
+    `Conversion ${percentOf(high)}, so that the brewhouse comes to the ${percentOf(efficiency)} that the file states.`,
+  );
+  return conversionOf(Number(high.toFixed(4)));
+}
+
+function efficiencyOn(equipment: Equipment, recipe: Recipe): number | null {
+  const outcome = brew({ recipe, equipment, ambient: USUAL_DAY });
+  return outcome.ok ? outcome.ledger.quantities["fermenter.efficiency"] : null;
+}
+
+function within(field: keyof typeof EQUIPMENT_FIELDS, value: number): number {
+  const { min, max } = EQUIPMENT_FIELDS[field];
+  return Math.min(max, Math.max(min, value));
+}
+
+function stated<Q extends number>(value: Q): Figure<Q> {
+  return { value, sd: 0.05 * value, from: "stated", count: 0 };
+}
+
+const shown = (value: number): string => String(Number(value.toPrecision(3)));
+const percentOf = (share: number): string => `${String(Number((100 * share).toFixed(1)))} %`;
