@@ -4,7 +4,7 @@ import { SOURCE_NUMBERS } from "../ledger/recipe-numbers";
 import { requireAmbient, requireEquipment, requireNumbers } from "../ledger/require-brew";
 import { litres, type Litres } from "../units";
 import type { Ion, Ions } from "../water";
-import type { Intention, WayOut } from "./intention";
+import type { Intention, WayOut, WayOutKind } from "./intention";
 import { HELD_VOLUME_RANGE, requireIntention } from "./require-intention";
 import { solveAmounts } from "./solve-amounts";
 import { isBroken } from "./attempt";
@@ -50,6 +50,8 @@ export type AdaptOutcome =
  * @param a.hold - What all brewers keep the same.
  * @param a.source - The brewer's own water, in which salts are solved anew for the ions wanted; left out, the water is
  * that of the intention.
+ * @param a.ways - Which ways out to search where it does not fit, each alone: none for a quick look at many kettles, one
+ * that was chosen before; left out, all of them, and two at a time where few of them do.
  * @returns Amounts and ledger; where it does not fit, the broken limits and computed ways out.
  * @validRange Worts up to 35 °P at the end of the boil.
  * @throws {@link OutOfRangeError} when an input is outside its unit's range.
@@ -63,6 +65,7 @@ export function adapt(a: {
   readonly ambient: Ambient;
   readonly hold: Hold;
   readonly source?: Ions;
+  readonly ways?: readonly WayOutKind[];
 }): AdaptOutcome {
   const { equipment, ambient, hold } = a;
   requireIntention(a.intention);
@@ -74,6 +77,7 @@ export function adapt(a: {
   const intoFermenter = hold.intoFermenter ?? intention.intoFermenter ?? equipment.usualBatch;
   const solved = solveAmounts({ intention, equipment, ambient, intoFermenter, topUp: litres(0) });
   const ledger = solved.ok ? ledgerOf(solved.recipe, equipment, ambient) : null;
+  const kinds = a.ways ?? null;
   if (solved.ok && ledger !== null) {
     const reasons = ledger.limits.filter(isBroken);
     if (reasons.length === 0) {
@@ -84,7 +88,7 @@ export function adapt(a: {
       reasons,
       recipe: solved.recipe,
       ledger,
-      waysOut: waysOut({ ...a, intention, intoFermenter, reasons }),
+      waysOut: waysOut({ ...a, intention, intoFermenter, reasons }, kinds),
     };
   }
   return {
@@ -92,7 +96,7 @@ export function adapt(a: {
     reasons: [],
     recipe: null,
     ledger: null,
-    waysOut: waysOut({ ...a, intention, intoFermenter, reasons: [] }),
+    waysOut: waysOut({ ...a, intention, intoFermenter, reasons: [] }, kinds),
   };
 }
 

@@ -1,5 +1,5 @@
 import { WEIGHT, type Misfit } from "./attempt";
-import type { WayOut } from "./intention";
+import type { WayOut, WayOutKind } from "./intention";
 import {
   fewerRests,
   gentlerSteps,
@@ -18,36 +18,41 @@ import { lessVolume, moreVolume, splitBatch, waterAfterTheBoil } from "./ways-of
 /** Fewer than these, and changes are tried two at a time. */
 const ENOUGH_WAYS = 3;
 
-const WAYS = [
-  lessVolume,
-  moreVolume,
-  waterAfterTheBoil,
-  maltExtract,
-  sugar,
-  thickerMash,
-  thinnerMash,
-  fewerRests,
-  gentlerSteps,
-  oneRestInstead,
-  twoMashes,
-  longerBoil,
-  splitBatch,
-] as const;
+const WAYS: Readonly<Record<WayOutKind, (misfit: Misfit) => WayOut | null>> = {
+  "less volume": lessVolume,
+  "more volume": moreVolume,
+  "water after the boil": waterAfterTheBoil,
+  "malt extract for part of the grist": maltExtract,
+  "sugar for part of the grist": sugar,
+  "thicker mash": thickerMash,
+  "thinner mash": thinnerMash,
+  "fewer rests": fewerRests,
+  "gentler steps": gentlerSteps,
+  "one rest instead": oneRestInstead,
+  "two mashes": twoMashes,
+  "longer boil": longerBoil,
+  "split batch": splitBatch,
+};
+
+// The keys of the table above, in its order.
+const KINDS = Object.keys(WAYS) as WayOutKind[];
 
 /**
  * Searches the ways out of a brew that does not fit.
  *
+ * @param misfit - The brew and the limits that it breaks.
+ * @param kinds - Which changes to search, each alone; null searches all, and two at a time where few of them do.
  * @returns Those that keep every limit, each with its recipe and ledger, the nearest to the intention first.
  * @source Limits as stated in the equipment profile; weights of the ranking are a decision of this project
  */
-export function waysOut(misfit: Misfit): WayOut[] {
-  const single = search(misfit);
-  const ways = single.length < ENOUGH_WAYS ? [...single, ...twoChanges(misfit)] : single;
+export function waysOut(misfit: Misfit, kinds: readonly WayOutKind[] | null): WayOut[] {
+  const single = search(misfit, kinds ?? KINDS);
+  const ways = kinds === null && single.length < ENOUGH_WAYS ? [...single, ...twoChanges(misfit)] : single;
   return ways.sort((one, other) => one.distance - other.distance);
 }
 
-function search(misfit: Misfit): WayOut[] {
-  return WAYS.map((find) => find(misfit)).filter((way) => way !== null);
+function search(misfit: Misfit, kinds: readonly WayOutKind[]): WayOut[] {
+  return kinds.map((kind) => WAYS[kind](misfit)).filter((way) => way !== null);
 }
 
 /** For a tun that cannot be heated to the later rests, and holds too little for what would help: one change more. */
@@ -58,13 +63,13 @@ function twoChanges(misfit: Misfit): WayOut[] {
   const ways: WayOut[] = [];
   if (dropped > 0 && reasons.length > 0) {
     const first = { ...misfit, reasons, intention: withFirstRest(misfit.intention) };
-    ways.push(...along(search(first), "fewer rests", WEIGHT.droppedRest * dropped));
+    ways.push(...along(search(first, KINDS), "fewer rests", WEIGHT.droppedRest * dropped));
   }
   const thinner = thinEnoughForSteps(misfit);
   if (thinner !== null) {
     const { thickness } = thinner.intention;
     const cost = (WEIGHT.thickness * ((thickness ?? 0) - (misfit.intention.thickness ?? 0))) / (thickness ?? 1);
-    ways.push(...along(search({ ...thinner, reasons }), "thinner mash", cost));
+    ways.push(...along(search({ ...thinner, reasons }, KINDS), "thinner mash", cost));
   }
   return ways;
 }

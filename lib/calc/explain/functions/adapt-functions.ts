@@ -41,7 +41,7 @@ export const ADAPT_FUNCTIONS: readonly FunctionRecord[] = [
   {
     id: "adapt/adapt",
     words:
-      "The amounts that make the same beer on another kettle. Nothing is scaled: the grist follows from a root in the lauter efficiency, which the grist itself lowers; dark malts hold the colour; hops follow from this kettle's own heating and chilling; water, salts and acid are solved for the water at hand. Where the brew breaks a limit of the kettle, each way out is computed in full and ranked by how far it is from what was meant, by weights that are ours.",
+      "The amounts that make the same beer on another kettle. Nothing is scaled: the grist follows from a root in the lauter efficiency, which the grist itself lowers; dark malts hold the colour; hops follow from this kettle's own heating and chilling; water, salts and acid are solved for the water at hand. Where the brew breaks a limit of the kettle, each way out that is asked for is computed in full and ranked by how far it is from what was meant, by weights that are ours; a look at many kettles asks for none.",
     equation:
       "η′(grist(η)) = η by secant; hops_i × wanted_i / given_i until they rest; residuals below 1e-6 of the targets",
     inputs: [
