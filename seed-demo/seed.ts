@@ -1,10 +1,13 @@
 import { DAY_MS, dayOf } from "@/lib/model/plain-day";
 import { AS_WRITTEN } from "@/lib/model/shared-brew-rules";
 import { createEquipment } from "@/lib/server/equipment/writes";
+import { createIngredient } from "@/lib/server/ingredients/writes";
+import { createLot } from "@/lib/server/lots/writes";
 import { createRecipe } from "@/lib/server/recipes/writes";
 import { createSharedBrew } from "@/lib/server/shared-brews/writes";
 import { seedBrew, type DemoBrew } from "./brews";
 import { asMember, seedPeople } from "./club";
+import { DEMO_INGREDIENTS, demoLots } from "./ingredients";
 import { DEMO_KETTLES, type DemoKettle } from "./kettles";
 import { Noise } from "./noise";
 import { DEMO_CLUB, DEMO_OUTSIDER, DEMO_PASSWORD, DEMO_PEOPLE, type DemoPerson } from "./people";
@@ -41,7 +44,13 @@ export async function seedDemoClub(): Promise<void> {
   }
   const recipes: Kept<DemoRecipe>[] = [];
   for (const recipe of DEMO_RECIPES) recipes.push({ id: await seedRecipe(recipe), thing: recipe });
+  await seedIngredients();
   await seedBrews(kettles, recipes);
+}
+
+async function seedIngredients(): Promise<void> {
+  for (const { by, ingredient } of DEMO_INGREDIENTS) await as(by, (member) => createIngredient(member, ingredient));
+  for (const { by, lot } of demoLots(new Date())) await as(by, (member) => createLot(member, lot));
 }
 
 function as<Result>(key: string, act: Parameters<typeof asMember<Result>>[2]): Promise<Result> {

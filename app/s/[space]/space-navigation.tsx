@@ -6,6 +6,7 @@ import { usePathname } from "next/navigation";
 const PARTS = [
   { path: "recipes", label: "Recipes" },
   { path: "equipment", label: "Kettles" },
+  { path: "ingredients", label: "Ingredients" },
   { path: "brews", label: "Brews" },
   { path: "shared-brews", label: "Shared brews" },
   { path: "people", label: "People" },

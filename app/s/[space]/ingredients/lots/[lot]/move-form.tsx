@@ -1,0 +1,59 @@
+"use client";
+
+import type { ActionResult } from "@/lib/model/action-result";
+import type { KeepOutcome } from "@/lib/model/ingredient";
+import { ON_HAND_FIELDS } from "@/lib/model/ingredient-fields";
+import { HAND_MOVEMENTS, type HandMovement, type IngredientLot } from "@/lib/model/ingredient-lot";
+import type { Preferences } from "@/lib/model/preferences";
+import { ActionForm } from "@/lib/ui/action-form";
+import { fieldUnit } from "@/lib/ui/read-field";
+import { SelectField } from "@/lib/ui/select-field";
+import { SubmitButton } from "@/lib/ui/submit-button";
+import { TextField } from "@/lib/ui/text-field";
+import { KeepAnswer } from "../../keep-answer";
+
+interface MoveFormProps {
+  readonly lot: IngredientLot;
+  readonly preferences: Preferences;
+  readonly action: (previous: ActionResult<KeepOutcome> | null, form: FormData) => Promise<ActionResult<KeepOutcome>>;
+}
+
+const WORDS: Readonly<Record<HandMovement, string>> = {
+  counted: "Counted: so much is there",
+  bought: "Bought: so much came",
+  received: "Received from an order: so much came",
+  used: "Used: so much went",
+  "thrown away": "Thrown away: so much went",
+};
+
+const OPTIONS = HAND_MOVEMENTS.map((kind) => ({ value: kind, text: WORDS[kind] }));
+
+/** Corrects what is on hand, or notes what came or went. */
+export function MoveForm({ lot, preferences, action }: MoveFormProps) {
+  const unit = fieldUnit(ON_HAND_FIELDS[lot.what.kind], preferences);
+  return (
+    <ActionForm action={action}>
+      {({ result, errors, isPending }) => (
+        <>
+          <input type="hidden" name="id" value={lot.id} />
+          <input type="hidden" name="lockVersion" value={lot.lockVersion} />
+          <SelectField name="kind" label="What happened" options={OPTIONS} error={errors.kind} />
+          <TextField
+            name="amount"
+            label={`Amount, ${unit}`}
+            hint="Another unit may be written out, such as 2.3 kg or 5 lb."
+            autoComplete="off"
+            error={errors.amount}
+          />
+          <TextField name="why" label="Why" hint="May stay empty." maxLength={500} error={errors.why} />
+          <KeepAnswer result={result} what="lot" />
+          <div>
+            <SubmitButton pending="Noting…" isPending={isPending}>
+              Note it
+            </SubmitButton>
+          </div>
+        </>
+      )}
+    </ActionForm>
+  );
+}
