@@ -1,5 +1,6 @@
 import type { Metadata } from "next";
 import type { ReactNode } from "react";
+import { roleMay } from "@/lib/model/roles";
 import { optionalViewer, proveMember, requireMember } from "@/lib/server/session";
 import { SpaceNavigation } from "./space-navigation";
 
@@ -20,12 +21,17 @@ export async function generateMetadata({ params }: SpaceLayoutProps): Promise<Me
 }
 
 export default async function SpaceLayout({ params, children }: SpaceLayoutProps) {
-  const { spaceSlug, spaceName, spaceKind } = await requireMember((await params).space);
+  const { spaceSlug, spaceName, spaceKind, role } = await requireMember((await params).space);
   return (
     <>
       <div className="no-print border-b border-rule">
         <div className="mx-auto max-w-[76rem] px-4">
-          <SpaceNavigation slug={spaceSlug} name={spaceName} hasPeople={spaceKind === "club"} />
+          <SpaceNavigation
+            slug={spaceSlug}
+            name={spaceName}
+            hasPeople={spaceKind === "club"}
+            mayOrder={roleMay(role, "order")}
+          />
         </div>
       </div>
       <main id="content" tabIndex={-1} className="page">

@@ -9,24 +9,26 @@ const PARTS = [
   { path: "ingredients", label: "Ingredients" },
   { path: "brews", label: "Brews" },
   { path: "shared-brews", label: "Shared brews" },
+  { path: "orders", label: "Orders" },
   { path: "people", label: "People" },
 ] as const;
 
 /** What needs more than one person. */
-const TOGETHER: readonly string[] = ["shared-brews", "people"];
+const TOGETHER: readonly string[] = ["shared-brews", "orders", "people"];
 
 interface SpaceNavigationProps {
   readonly slug: string;
   readonly name: string;
   /** A bench of one's own has no other people. */
   readonly hasPeople: boolean;
+  readonly mayOrder: boolean;
 }
 
 /** The space and its parts; the one that is open says so. */
-export function SpaceNavigation({ slug, name, hasPeople }: SpaceNavigationProps) {
+export function SpaceNavigation({ slug, name, hasPeople, mayOrder }: SpaceNavigationProps) {
   const pathname = usePathname();
   const home = `/s/${slug}`;
-  const parts = PARTS.filter(({ path }) => hasPeople || !TOGETHER.includes(path));
+  const parts = PARTS.filter(({ path }) => (hasPeople || !TOGETHER.includes(path)) && (mayOrder || path !== "orders"));
   return (
     <nav aria-label={name} className="local-nav flex flex-wrap gap-x-8">
       <Link href={home} aria-current={pathname === home ? "page" : undefined} className="font-semibold">
