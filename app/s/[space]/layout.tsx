@@ -2,6 +2,7 @@ import type { Metadata } from "next";
 import type { ReactNode } from "react";
 import { optionalViewer, proveMember, requireMember } from "@/lib/server/session";
 import { SpaceNavigation } from "./space-navigation";
+import { SpaceSearch } from "./space-search";
 
 const NOT_FOUND = "Not found";
 
@@ -24,8 +25,9 @@ export default async function SpaceLayout({ params, children }: SpaceLayoutProps
   return (
     <>
       <div className="no-print border-b border-rule">
-        <div className="mx-auto max-w-[76rem] px-4">
+        <div className="mx-auto flex max-w-[76rem] flex-wrap items-center justify-between gap-x-6 px-4">
           <SpaceNavigation slug={spaceSlug} name={spaceName} hasPeople={spaceKind === "club"} />
+          <SpaceSearch slug={spaceSlug} name={spaceName} />
         </div>
       </div>
       <main id="content" tabIndex={-1} className="page">
