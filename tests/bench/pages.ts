@@ -9,7 +9,8 @@ import { directory } from "@/lib/server/db";
 import { environment } from "@/lib/server/environment";
 import { listEquipment } from "@/lib/server/equipment/reads";
 import { listRevisions } from "@/lib/server/recipes/list-revisions";
-import { findRecipe, listRecipes } from "@/lib/server/recipes/reads";
+import { listRecipes } from "@/lib/server/recipes/list";
+import { findRecipe } from "@/lib/server/recipes/reads";
 import { proveMember, proveViewer, type Member } from "@/lib/server/proof";
 import { closeSession, openSession } from "@/lib/server/sessions/writes";
 

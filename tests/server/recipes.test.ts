@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { newRecipe } from "@/lib/model/recipe-content";
 import { inSpace } from "@/lib/server/db";
-import { findRecipe, findRevision, listRecipes } from "@/lib/server/recipes/reads";
+import { listRecipes } from "@/lib/server/recipes/list";
+import { findRecipe, findRevision } from "@/lib/server/recipes/reads";
 import { createRecipe, saveRevision } from "@/lib/server/recipes/writes";
 import { parsedRecipe } from "../support/brewing";
 import { newClub } from "../support/club";

@@ -3,6 +3,7 @@ import type { ReactNode } from "react";
 import { roleMay } from "@/lib/model/roles";
 import { optionalViewer, proveMember, requireMember } from "@/lib/server/session";
 import { SpaceNavigation } from "./space-navigation";
+import { SpaceSearch } from "./space-search";
 
 const NOT_FOUND = "Not found";
 
@@ -25,13 +26,14 @@ export default async function SpaceLayout({ params, children }: SpaceLayoutProps
   return (
     <>
       <div className="no-print border-b border-rule">
-        <div className="mx-auto max-w-[76rem] px-4">
+        <div className="mx-auto flex max-w-[76rem] flex-wrap items-center justify-between gap-x-6 px-4">
           <SpaceNavigation
             slug={spaceSlug}
             name={spaceName}
             hasPeople={spaceKind === "club"}
             mayOrder={roleMay(role, "order")}
           />
+          <SpaceSearch slug={spaceSlug} name={spaceName} />
         </div>
       </div>
       <main id="content" tabIndex={-1} className="page">

@@ -1,6 +1,6 @@
 import { listBrews } from "@/lib/server/brews/reads";
 import { listEquipment } from "@/lib/server/equipment/reads";
-import { listRecipes } from "@/lib/server/recipes/reads";
+import { listRecipes } from "@/lib/server/recipes/list";
 import { requireMember } from "@/lib/server/session";
 import { listSharedBrews } from "@/lib/server/shared-brews/reads";
 import { BrewsInProgress } from "./brews-in-progress";

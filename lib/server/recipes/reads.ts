@@ -1,32 +1,9 @@
 import "server-only";
-import { recipeContent, type RecipeRevision, type RecipeSummary } from "@/lib/model/recipe-content";
+import { recipeContent, type RecipeRevision } from "@/lib/model/recipe-content";
 import { displayNames } from "../accounts/names";
 import { inSpace } from "../db";
 import { isRecordId, isRevisionNumber } from "../record-id";
 import type { Member } from "../session";
-
-/** The recipes of the space, the latest change first. */
-export async function listRecipes({ spaceId, userId }: Member): Promise<readonly RecipeSummary[]> {
-  const rows = await inSpace(spaceId, userId, async (tx) => {
-    const recipes = await tx.recipe.findMany({
-      where: { spaceId, archivedAt: null },
-      select: { id: true, title: true, headRev: true },
-    });
-    const heads = await tx.recipeRevision.findMany({
-      where: { spaceId, OR: recipes.map(({ id, headRev }) => ({ recipeId: id, rev: headRev })) },
-      select: { recipeId: true, authorId: true, createdAt: true },
-    });
-    const headOf = new Map(heads.map((head) => [head.recipeId, head]));
-    return recipes.flatMap((recipe) => {
-      const head = headOf.get(recipe.id);
-      return head === undefined ? [] : [{ ...recipe, authorId: head.authorId, changedAt: head.createdAt }];
-    });
-  });
-  const nameOf = await displayNames(rows.map((row) => row.authorId));
-  return rows
-    .map(({ authorId, ...row }) => ({ ...row, authorName: nameOf(authorId) }))
-    .sort((a, b) => b.changedAt.getTime() - a.changedAt.getTime());
-}
 
 /** A recipe with its newest revision. */
 export function findRecipe(member: Member, id: string): Promise<RecipeRevision | null> {

@@ -84,8 +84,8 @@ function findRows(
   return tx.$queryRaw<readonly Row[]>`
     SELECT kind, id, title_marked AS "titleMarked", keywords_marked AS "keywordsMarked", body_marked AS "bodyMarked",
            style, author_id AS "authorId", brewed, changed_at AS "changedAt",
-           original_plato::float8 AS "originalPlato", bitterness_ibu::float8 AS "bitternessIbu",
-           colour_ebc::float8 AS "colourEbc", alcohol_vol::float8 AS "alcoholVol", weight, matches
+           original_plato AS "originalPlato", bitterness_ibu AS "bitternessIbu", colour_ebc AS "colourEbc",
+           alcohol_vol AS "alcoholVol", weight, matches
     FROM find_documents(${asked}::tsquery, ${JSON.stringify(wantedOf(input))}::jsonb, ${MOST_MATCHES + 1}::int,
                         ${size}::int, ${skipped}::int)`;
 }

@@ -53,11 +53,12 @@ CREATE TABLE search_document (
   -- Whether a brew of it has begun; of an ingredient, never.
   brewed         boolean NOT NULL DEFAULT false,
   changed_at     timestamptz NOT NULL,
-  -- As lib/calc predicts them; null until they are computed, and where there are none.
-  original_plato numeric(8, 3),
-  bitterness_ibu numeric(8, 2),
-  colour_ebc     numeric(8, 2),
-  alcohol_vol    numeric(8, 3),
+  -- As lib/calc predicts them; null until they are computed, and where there are none. No numeric, whose comparisons
+  -- the planner does not know to keep a secret: behind a policy it would guess how many rows they keep.
+  original_plato double precision,
+  bitterness_ibu double precision,
+  colour_ebc     double precision,
+  alcohol_vol    double precision,
   -- The version of the calculation that the figures are from.
   calc_version   text,
   words          tsvector GENERATED ALWAYS AS (
@@ -143,9 +144,9 @@ BEGIN
   END IF;
 END $$;
 
-CREATE FUNCTION predicted_value(predicted jsonb, quantity text) RETURNS numeric LANGUAGE sql IMMUTABLE PARALLEL SAFE AS $$
+CREATE FUNCTION predicted_value(predicted jsonb, quantity text) RETURNS double precision LANGUAGE sql IMMUTABLE PARALLEL SAFE AS $$
   SELECT CASE WHEN jsonb_typeof(predicted #> ARRAY[quantity, 'value']) = 'number'
-              THEN (predicted #>> ARRAY[quantity, 'value'])::numeric END
+              THEN (predicted #>> ARRAY[quantity, 'value'])::double precision END
 $$;
 
 CREATE FUNCTION file_brew(b brew) RETURNS void LANGUAGE plpgsql AS $$
@@ -262,8 +263,8 @@ CREATE POLICY finder ON search_word FOR SELECT TO gyle_finder USING (true);
 CREATE FUNCTION find_documents(asked tsquery, wanted jsonb, most int, page_size int, skipped int)
 RETURNS TABLE (
   kind text, id uuid, title text, title_marked text, keywords_marked text, body_marked text, style text, author_id uuid,
-  brewed boolean, changed_at timestamptz, original_plato numeric, bitterness_ibu numeric, colour_ebc numeric,
-  alcohol_vol numeric, weight real, matches int
+  brewed boolean, changed_at timestamptz, original_plato float8, bitterness_ibu float8, colour_ebc float8,
+  alcohol_vol float8, weight real, matches int
 )
 LANGUAGE plpgsql STABLE SECURITY DEFINER
 SET search_path = pg_catalog, public, pg_temp
@@ -286,14 +287,14 @@ BEGIN
       AND (wanted ->> 'style' IS NULL OR d.style = wanted ->> 'style')
       AND (wanted ->> 'author' IS NULL OR d.author_id = (wanted ->> 'author')::uuid)
       AND (wanted ->> 'brewed' IS NULL OR (d.kind <> 'ingredient' AND d.brewed = (wanted ->> 'brewed')::boolean))
-      AND (wanted ->> 'platoFrom' IS NULL OR d.original_plato >= (wanted ->> 'platoFrom')::numeric)
-      AND (wanted ->> 'platoTo' IS NULL OR d.original_plato <= (wanted ->> 'platoTo')::numeric)
-      AND (wanted ->> 'ibuFrom' IS NULL OR d.bitterness_ibu >= (wanted ->> 'ibuFrom')::numeric)
-      AND (wanted ->> 'ibuTo' IS NULL OR d.bitterness_ibu <= (wanted ->> 'ibuTo')::numeric)
-      AND (wanted ->> 'ebcFrom' IS NULL OR d.colour_ebc >= (wanted ->> 'ebcFrom')::numeric)
-      AND (wanted ->> 'ebcTo' IS NULL OR d.colour_ebc <= (wanted ->> 'ebcTo')::numeric)
-      AND (wanted ->> 'volFrom' IS NULL OR d.alcohol_vol >= (wanted ->> 'volFrom')::numeric)
-      AND (wanted ->> 'volTo' IS NULL OR d.alcohol_vol <= (wanted ->> 'volTo')::numeric)
+      AND (wanted ->> 'platoFrom' IS NULL OR d.original_plato >= (wanted ->> 'platoFrom')::float8)
+      AND (wanted ->> 'platoTo' IS NULL OR d.original_plato <= (wanted ->> 'platoTo')::float8)
+      AND (wanted ->> 'ibuFrom' IS NULL OR d.bitterness_ibu >= (wanted ->> 'ibuFrom')::float8)
+      AND (wanted ->> 'ibuTo' IS NULL OR d.bitterness_ibu <= (wanted ->> 'ibuTo')::float8)
+      AND (wanted ->> 'ebcFrom' IS NULL OR d.colour_ebc >= (wanted ->> 'ebcFrom')::float8)
+      AND (wanted ->> 'ebcTo' IS NULL OR d.colour_ebc <= (wanted ->> 'ebcTo')::float8)
+      AND (wanted ->> 'volFrom' IS NULL OR d.alcohol_vol >= (wanted ->> 'volFrom')::float8)
+      AND (wanted ->> 'volTo' IS NULL OR d.alcohol_vol <= (wanted ->> 'volTo')::float8)
       AND (wanted ->> 'since' IS NULL OR d.changed_at >= (wanted ->> 'since')::timestamptz)
       AND (wanted ->> 'until' IS NULL OR d.changed_at < (wanted ->> 'until')::timestamptz)
     ORDER BY d.changed_at DESC

@@ -2,21 +2,31 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { roleMay } from "@/lib/model/roles";
 import type { RecipeSummary } from "@/lib/model/recipe-content";
-import { listRecipes } from "@/lib/server/recipes/reads";
+import {
+  RECIPE_PAGE_SIZE,
+  RECIPE_SORTS,
+  recipeOrder,
+  type RecipeOrder,
+  type RecipeSort,
+} from "@/lib/model/recipe-list";
+import { listRecipePage } from "@/lib/server/recipes/list";
 import { requireMember } from "@/lib/server/session";
 import { DataTable, type DataColumn } from "@/lib/ui/data-table";
 import { Day } from "@/lib/ui/day";
 import { EmptyState } from "@/lib/ui/empty-state";
+import { PageLinks } from "@/lib/ui/page-links";
 
 export const metadata: Metadata = { title: "Recipes" };
 
 interface RecipesPageProps {
   readonly params: Promise<{ readonly space: string }>;
+  readonly searchParams: Promise<Readonly<Record<string, string | string[] | undefined>>>;
 }
 
-export default async function RecipesPage({ params }: RecipesPageProps) {
+export default async function RecipesPage({ params, searchParams }: RecipesPageProps) {
   const member = await requireMember((await params).space);
-  const recipes = await listRecipes(member);
+  const order = recipeOrder(await searchParams);
+  const { recipes, total } = await listRecipePage(member, order);
   const home = `/s/${member.spaceSlug}`;
   const write = roleMay(member.role, "write recipes") ? (
     <Link href={`${home}/recipes/new`} className="button">
@@ -27,30 +37,40 @@ export default async function RecipesPage({ params }: RecipesPageProps) {
     <>
       <div className="mb-6 flex flex-wrap items-center justify-between gap-4">
         <h1>Recipes</h1>
-        {recipes.length === 0 ? null : write}
+        {total === 0 ? null : write}
       </div>
-      {recipes.length === 0 ? (
+      {total === 0 ? (
         <EmptyState action={write}>
           A recipe says what the beer should be. It is written for one kettle and computed for all the others.
         </EmptyState>
       ) : (
-        <DataTable
-          caption="Recipes, the latest change first"
-          captionHidden
-          columns={columnsFor(home)}
-          records={recipes}
-          keyOf={({ id }) => id}
-        />
+        <>
+          <DataTable
+            caption="Recipes"
+            captionHidden
+            columns={columnsFor(home, order)}
+            records={recipes}
+            keyOf={({ id }) => id}
+          />
+          <PageLinks
+            label="Pages of the recipes"
+            page={order.page}
+            pages={Math.ceil(total / RECIPE_PAGE_SIZE)}
+            hrefOf={(page) => `${home}/recipes?sort=${order.sort}&order=${order.direction}&page=${page}`}
+          />
+        </>
       )}
     </>
   );
 }
 
-function columnsFor(home: string): readonly DataColumn<RecipeSummary>[] {
+function columnsFor(home: string, order: RecipeOrder): readonly DataColumn<RecipeSummary>[] {
+  const sortable = (sort: RecipeSort) => sorting(`${home}/recipes`, sort, order);
   return [
     {
       id: "title",
       label: "Recipe",
+      ...sortable("title"),
       cell: ({ id, title }) => (
         <Link href={`${home}/recipes/${id}`} className="target">
           {title}
@@ -66,8 +86,25 @@ function columnsFor(home: string): readonly DataColumn<RecipeSummary>[] {
         </Link>
       ),
     },
-    { id: "revision", label: "Revision", isNumber: true, cell: ({ headRev }) => headRev },
+    {
+      id: "revision",
+      label: "Revision",
+      isNumber: true,
+      ...sortable("revision"),
+      cell: ({ headRev }) => headRev,
+    },
     { id: "author", label: "Last changed by", cell: ({ authorName }) => authorName },
-    { id: "changed", label: "Changed", cell: ({ changedAt }) => <Day at={changedAt} /> },
+    { id: "changed", label: "Changed", ...sortable("changed"), cell: ({ changedAt }) => <Day at={changedAt} /> },
   ];
+}
+
+/** A heading sorts by its column, and turns the order round where the list is sorted by it. */
+function sorting(
+  list: string,
+  sort: RecipeSort,
+  order: RecipeOrder,
+): Pick<DataColumn<RecipeSummary>, "sortHref" | "sorted"> {
+  if (order.sort !== sort) return { sortHref: `${list}?sort=${sort}&order=${RECIPE_SORTS[sort]}` };
+  const other = order.direction === "ascending" ? "descending" : "ascending";
+  return { sortHref: `${list}?sort=${sort}&order=${other}`, sorted: order.direction };
 }

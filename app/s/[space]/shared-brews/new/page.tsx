@@ -2,7 +2,7 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
 import { roleMay } from "@/lib/model/roles";
-import { listRecipes } from "@/lib/server/recipes/reads";
+import { listRecipes } from "@/lib/server/recipes/list";
 import { requireMember } from "@/lib/server/session";
 import { EmptyState } from "@/lib/ui/empty-state";
 import { createSharedBrewAction } from "./actions";
