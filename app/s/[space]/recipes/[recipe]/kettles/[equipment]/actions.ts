@@ -16,9 +16,9 @@ const planned = z.strictObject({
   recipeId: recordId,
   equipmentId: recordId,
   rev: revisionNumber,
-  volume: oneOf("Volume", ["usual", "written"]),
+  volume: oneOf("Volume", ["chosen", "usual", "written"]),
   sharedBrewId: z.union([recordId, z.literal("").transform(() => null)]),
-  /** Empty for a recipe that fits as it is. */
+  /** Empty for what the sheet itself shows: a recipe that fits, or the way out that was chosen. */
   way: z.string().max(80),
 });
 
@@ -34,15 +34,16 @@ export const planBrewAction = formAction(planned, async ({ space, way, ...reques
     sharedBrewId: request.sharedBrewId,
     recipe: recipeOf(sheet, way),
     ambient: sheet.revision.content.writtenOn.ambient,
+    lots: sheet.choice.lots,
   });
   redirect(`/s/${member.spaceSlug}/brews/${id}`);
 });
 
-function recipeOf({ outcome }: Sheet, way: string) {
-  if (way === "" && outcome.ok) return outcome.recipe;
-  const chosen = outcome.ok ? undefined : outcome.waysOut.find((each) => wayName(each) === way);
-  if (chosen === undefined) {
+function recipeOf({ outcome, chosen }: Sheet, way: string) {
+  if (way === "" && chosen !== null) return chosen.recipe;
+  const asked = outcome.ok ? undefined : outcome.waysOut.find((each) => wayName(each) === way);
+  if (asked === undefined) {
     throw new AppError("CONFLICT", "The kettle has changed since this page was opened: look at the sheet again.");
   }
-  return chosen.recipe;
+  return asked.recipe;
 }
