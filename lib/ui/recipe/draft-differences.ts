@@ -1,6 +1,7 @@
 import type { Draft, DraftField, Row, RowList } from "./draft";
-import { measuredFieldOf, ROW_FIELDS, type MeasuredName, type WORD_FIELDS } from "./draft";
+import { ROW_LISTS } from "./draft";
 import { rowNoun } from "./row-labels";
+import { fieldLabel } from "./words-of-action";
 
 /** One field in which two drafts differ. */
 export interface DraftDifference {
@@ -9,34 +10,13 @@ export interface DraftDifference {
   readonly yours: string;
 }
 
-const WORD_LABELS: Readonly<Record<(typeof WORD_FIELDS)[number], string>> = {
-  title: "Title",
-  style: "Style",
-  notes: "Notes",
-  mashes: "Mashes",
-  stand: "Hop stand",
-  "yeast.name": "Yeast",
-  "packaging.container": "Container",
-  "packaging.priming": "Priming",
-  "water.acid": "Acid",
-};
-
 /** Field by field, what somebody else saved and what stands in one's own draft; both opened by the same person. */
 export function draftDifferences(theirs: Draft, yours: Draft): readonly DraftDifference[] {
   const names = Object.keys(yours.fields) as DraftField[]; // the keys of the type are the keys of the object
   const fields = names
     .filter((name) => theirs.fields[name].text.trim() !== yours.fields[name].text.trim())
-    .map((name) => ({ label: labelOf(name), theirs: theirs.fields[name].text, yours: yours.fields[name].text }));
-  const lists = Object.keys(ROW_FIELDS) as RowList[];
-  return [...fields, ...lists.flatMap((list) => rowDifferences(list, theirs.rows[list], yours.rows[list]))];
-}
-
-function labelOf(name: DraftField): string {
-  return isWord(name) ? WORD_LABELS[name] : measuredFieldOf(name).label;
-}
-
-function isWord(name: DraftField): name is Exclude<DraftField, MeasuredName> {
-  return Object.hasOwn(WORD_LABELS, name);
+    .map((name) => ({ label: fieldLabel(name), theirs: theirs.fields[name].text, yours: yours.fields[name].text }));
+  return [...fields, ...ROW_LISTS.flatMap((list) => rowDifferences(list, theirs.rows[list], yours.rows[list]))];
 }
 
 /** Rows that only one side has; a row with a changed amount is on both sides, once each. */

@@ -1,29 +1,24 @@
 "use client";
 
-import { useId, type MouseEvent, type ReactElement } from "react";
+import { useCallback, useId, type MouseEvent, type ReactElement } from "react";
 import { flushSync } from "react-dom";
-import type { FieldErrors } from "@/lib/model/field-errors";
 import { fieldIds } from "../field-ids";
 import { fieldUnit } from "../read-field";
-import { rowField, type Draft, type RowList } from "./draft";
+import { rowField, type RowList } from "./draft";
 import { useEditor } from "./editor-context";
+import type { EditorState } from "./editor-state";
 import { unitId } from "./row-cell";
 import { RowEditor } from "./row-editor";
 import { columnHeading, ROW_LAYOUTS } from "./row-layout";
+import { useEditorValue } from "./use-editor-value";
 
 /** The rows that go in at one place: grist, hops, mash steps. */
-export interface IngredientRowsProps {
-  readonly list: RowList;
-  readonly draft: Draft;
-  readonly problems: FieldErrors;
-  /** What the ledger gives back, by list and row. */
-  readonly results: ReadonlyMap<string, number>;
-}
-
-export function IngredientRows({ list, draft, problems, results }: IngredientRowsProps): ReactElement | null {
+export function IngredientRows({ list }: { readonly list: RowList }): ReactElement | null {
   const { isReadOnly } = useEditor();
   const headingId = useId();
-  const rows = draft.rows[list];
+  const keys = useEditorValue(useCallback(({ draft }: EditorState) => keysOf(draft.rows[list]), [list]));
+  const problem = useEditorValue(useCallback(({ reading }: EditorState) => reading.problems[list], [list]));
+  const rows = keys === "" ? [] : keys.split(" ");
   const layout = ROW_LAYOUTS[list];
   if (isReadOnly && rows.length === 0) return null;
   return (
@@ -33,28 +28,19 @@ export function IngredientRows({ list, draft, problems, results }: IngredientRow
       </h3>
       {rows.length === 0 ? null : <Headings list={list} />}
       <ol>
-        {rows.map((row, index) => (
-          <RowEditor
-            key={row.key}
-            list={list}
-            row={row}
-            index={index}
-            count={rows.length}
-            problems={problemsOf(problems, `${list}.${row.key}.`)}
-            result={results.get(`${list}.${row.key}`) ?? null}
-          />
+        {rows.map((key, index) => (
+          <RowEditor key={key} list={list} rowKey={key} index={index} count={rows.length} />
         ))}
       </ol>
-      {problems[list] === undefined ? null : <p className="field-error">{problems[list]}</p>}
+      {problem === undefined ? null : <p className="field-error">{problem}</p>}
       {isReadOnly ? null : <AddButton list={list} words={layout.addWords} />}
     </section>
   );
 }
 
-/** Only this row's messages; undefined when it has none, so that the row stays as it was drawn. */
-function problemsOf(problems: FieldErrors, stem: string): FieldErrors | undefined {
-  const own = Object.entries(problems).filter(([name]) => name.startsWith(stem));
-  return own.length === 0 ? undefined : Object.fromEntries(own);
+/** As one text, which is the same as long as no row comes, goes or moves. */
+function keysOf(rows: EditorState["draft"]["rows"][RowList]): string {
+  return rows.map(({ key }) => key).join(" ");
 }
 
 function Headings({ list }: { readonly list: RowList }): ReactElement {

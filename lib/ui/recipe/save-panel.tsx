@@ -1,30 +1,35 @@
 "use client";
 
 import { useState, type ReactElement, type SubmitEvent } from "react";
-import type { Preferences } from "@/lib/model/preferences";
+import type { ActionResult } from "@/lib/model/action-result";
 import { ErrorSummary } from "../error-summary";
 import { SubmitButton } from "../submit-button";
 import { TextField } from "../text-field";
-import type { EditorState } from "./editor-state";
+import { useEditor } from "./editor-context";
+import type { KettleChoice } from "./editor-state";
+import type { RecipeToSave, SaveAnswer } from "./save-answer";
 import { StaleNotice } from "./stale-notice";
-import type { Saving, SaveState } from "./use-save";
+import { useKettleName } from "./use-kettle-name";
+import { useSave, type SaveState } from "./use-save";
 
 /** Note and button with which a draft becomes a revision, and what came of it. */
 export interface SavePanelProps {
-  readonly saving: Saving;
-  readonly editor: EditorState;
-  readonly kettleName: string;
-  readonly preferences: Preferences;
-  readonly revisionHref: (rev: number) => string;
+  readonly kettles: readonly KettleChoice[];
+  readonly baseRev: number | null;
+  readonly send: (recipe: RecipeToSave) => Promise<ActionResult<SaveAnswer>>;
+  readonly revisionStem: string;
 }
 
-export function SavePanel({ saving, editor, kettleName, preferences, revisionHref }: SavePanelProps): ReactElement {
+export function SavePanel({ kettles, baseRev: openedOn, send, revisionStem }: SavePanelProps): ReactElement {
+  const { store } = useEditor();
+  const kettleName = useKettleName(kettles);
+  const saving = useSave({ baseRev: openedOn, kettles, send });
   const [message, setMessage] = useState("");
   const { state, baseRev } = saving;
 
   function submit(event: SubmitEvent<HTMLFormElement>): void {
     event.preventDefault();
-    saving.save(editor, message);
+    saving.save(store.state(), message);
   }
 
   return (
@@ -32,7 +37,7 @@ export function SavePanel({ saving, editor, kettleName, preferences, revisionHre
       <h2>Save</h2>
       {state.status === "wrong" ? <ErrorSummary errors={state.errors} /> : null}
       {state.status === "stale" ? (
-        <StaleNotice newer={state.newer} draft={editor.draft} preferences={preferences} revisionHref={revisionHref} />
+        <StaleNotice newer={state.newer} revisionHref={`${revisionStem}${state.newer.rev}`} />
       ) : null}
       <p className="text-muted">
         The amounts are for <strong>{kettleName}</strong>. What they give there is the intention for every other kettle.

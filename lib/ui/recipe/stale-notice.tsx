@@ -1,23 +1,23 @@
 "use client";
 
 import type { ReactElement } from "react";
-import type { Preferences } from "@/lib/model/preferences";
 import { DataTable } from "../data-table";
 import { Notice } from "../notice";
-import type { Draft } from "./draft";
 import { draftDifferences } from "./draft-differences";
 import { draftFromContent } from "./draft-from-content";
+import { useEditor } from "./editor-context";
 import type { NewerRevision } from "./save-answer";
+import { useEditorValue } from "./use-editor-value";
 
 /** Somebody else saved first. Both versions are kept: theirs is saved, one's own is still on the screen. */
 export function StaleNotice(props: {
   readonly newer: NewerRevision;
-  readonly draft: Draft;
-  readonly preferences: Preferences;
-  /** Where a revision is read. */
-  readonly revisionHref: (rev: number) => string;
+  /** Where that revision is read. */
+  readonly revisionHref: string;
 }): ReactElement {
-  const { newer, draft, preferences, revisionHref } = props;
+  const { newer, revisionHref } = props;
+  const { preferences } = useEditor();
+  const draft = useEditorValue((state) => state.draft);
   const theirs = draftFromContent({ title: newer.title, content: newer.content, preferences });
   return (
     <Notice kind="attention" live>
@@ -27,7 +27,7 @@ export function StaleNotice(props: {
         </strong>
         {newer.message === "" ? "" : `: “${newer.message}”`}. Nothing is lost: it is saved, and your draft is still
         here.{" "}
-        <a href={revisionHref(newer.rev)} target="_blank" rel="noreferrer">
+        <a href={revisionHref} target="_blank" rel="noreferrer">
           Look at revision {newer.rev} in a new tab
         </a>
         , then save yours on top of it, or take over what you want to keep.

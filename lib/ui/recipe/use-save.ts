@@ -12,7 +12,7 @@ export type SaveState =
   | { readonly status: "stale"; readonly newer: NewerRevision }
   | { readonly status: "wrong"; readonly errors: FieldErrors };
 
-export interface Saving {
+interface Saving {
   readonly state: SaveState;
   readonly isPending: boolean;
   /** The revision that the next save goes on top of; null for a recipe that is not saved yet. */
