@@ -6,13 +6,16 @@ import { AppError } from "../app-error";
 import { CALC_VERSION } from "../calc-version";
 import { contentHash, sameBytes } from "../content-hash";
 import { inSpace, toJson } from "../db";
+import { endDraft } from "../drafts/writes";
 import { requireAbility } from "../permissions";
 import { LostRace, unlessStale } from "../save-race";
 import type { Member } from "../session";
 
+/** Makes a recipe of its first revision. The draft that it was written as, if any, ends with it. */
 export async function createRecipe(
   member: Member,
   { title, content, message }: NewRecipe,
+  draftId: string | null = null,
 ): Promise<{ readonly id: string }> {
   requireAbility(member, "write recipes");
   const { spaceId, userId } = member;
@@ -31,11 +34,12 @@ export async function createRecipe(
         message,
       },
     });
+    if (draftId !== null) await endDraft(tx, member, draftId);
   });
   return { id };
 }
 
-/** Adds a revision to a recipe, if `baseRev` is still the newest one. */
+/** Adds a revision to a recipe, if `baseRev` is still the newest one. The writer's draft ends with it. */
 export function saveRevision(member: Member, revision: NewRevision): Promise<SaveOutcome> {
   requireAbility(member, "write recipes");
   return unlessStale(
@@ -44,10 +48,8 @@ export function saveRevision(member: Member, revision: NewRevision): Promise<Sav
   );
 }
 
-function insertRevision(
-  { spaceId, userId }: Member,
-  { id, baseRev, title, content, message }: NewRevision,
-): Promise<SaveOutcome> {
+function insertRevision(member: Member, { id, baseRev, title, content, message }: NewRevision): Promise<SaveOutcome> {
+  const { spaceId, userId } = member;
   return inSpace(spaceId, userId, async (tx): Promise<SaveOutcome> => {
     const recipe = await tx.recipe.findUnique({
       where: { spaceId_id: { spaceId, id }, archivedAt: null },
@@ -81,6 +83,7 @@ function insertRevision(
       data: { headRev: rev, title },
     });
     if (count !== 1) throw new LostRace();
+    await endDraft(tx, member, id);
     return { ok: true, rev };
   });
 }

@@ -60,6 +60,11 @@ function insertBelow(draft: Draft, list: RowList, row: Row, below: string | null
   return withRows(draft, list, at === -1 ? [...rows, row] : rows.toSpliced(at + 1, 0, row));
 }
 
+/** Puts a row at a place of its list, or at the end where the list is shorter. */
+export function insertRow(draft: Draft, list: RowList, row: Row, at: number): Draft {
+  return withRows(draft, list, draft.rows[list].toSpliced(at, 0, row));
+}
+
 export function removeRow(draft: Draft, list: RowList, key: string): Draft {
   return withRows(
     draft,

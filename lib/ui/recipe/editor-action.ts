@@ -31,6 +31,7 @@ export type EditorAction =
   | { readonly type: "undo" }
   | { readonly type: "redo" }
   /** Another draft altogether, opened from where it was kept; there is no way back across it. */
-  | { readonly type: "open"; readonly draft: Draft; readonly kettle: string }
+  | { readonly type: "open"; readonly draft: Draft; readonly kettle: string; readonly note: string }
+  | { readonly type: "note"; readonly text: string }
   | { readonly type: "choose kettle"; readonly kettle: string }
   | { readonly type: "intervals"; readonly ranges: Ranges };

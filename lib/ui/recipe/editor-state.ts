@@ -22,6 +22,10 @@ export interface KettleChoice {
 export interface EditorState {
   readonly draft: Draft;
   readonly kettle: string;
+  /** The note on the change, which stands with the revision. */
+  readonly note: string;
+  /** How often another draft was opened in place of this one. */
+  readonly openings: number;
   readonly reading: DraftReading;
   /** The last ledger that could be computed. */
   readonly shown: Shown | null;
@@ -42,11 +46,15 @@ export interface Setting {
 
 const NOTHING: readonly string[] = [];
 
-export function openEditor(draft: Draft, kettle: string, setting: Setting): EditorState {
+/** Opens a draft on a kettle, or on the first one where that is gone. */
+export function openEditor(draft: Draft, wanted: string, setting: Setting): EditorState {
+  const kettle = setting.kettles.some(({ id }) => id === wanted) ? wanted : (setting.kettles[0]?.id ?? "");
   const state = recomputed(
     {
       draft,
       kettle,
+      note: "",
+      openings: 0,
       reading: readDraft(draft, setting.preferences),
       shown: null,
       ranges: null,
@@ -71,7 +79,9 @@ export function editorReducer(
       case "intervals":
         return { ...state, ranges: action.ranges };
       case "open":
-        return openEditor(action.draft, action.kettle, setting);
+        return { ...openEditor(action.draft, action.kettle, setting), note: action.note, openings: state.openings + 1 };
+      case "note":
+        return { ...state, note: action.text };
       case "undo":
         return travelled(state, undone(state.history, state.draft), setting);
       case "redo":
@@ -157,6 +167,8 @@ function messages(problems: FieldErrors): readonly string[] {
 
 /** Rows of a draft that was kept have keys already; new ones go on from there. */
 function rowsMadeIn({ rows }: Draft): number {
-  const numbers = Object.values(rows).flatMap((list) => list.map(({ key }) => Number(/^new-(\d+)$/.exec(key)?.[1] ?? 0)));
+  const numbers = Object.values(rows).flatMap((list) =>
+    list.map(({ key }) => Number(/^new-(\d+)$/.exec(key)?.[1] ?? 0)),
+  );
   return Math.max(0, ...numbers);
 }

@@ -1,4 +1,5 @@
-import type { EditorAction, EditorState } from "./editor-state";
+import type { EditorAction } from "./editor-action";
+import type { EditorState } from "./editor-state";
 
 /**
  * The editor's state outside of the components, so that each number on the screen listens for itself: a keystroke draws

@@ -1,7 +1,7 @@
 "use client";
 
 import dynamic from "next/dynamic";
-import { useCallback, type ReactElement } from "react";
+import type { ReactElement } from "react";
 import type { Limit } from "@/lib/calc/ledger";
 import { useEditor } from "./editor-context";
 import type { EditorState } from "./editor-state";
@@ -13,7 +13,7 @@ const FitNotice = dynamic(() => import("./fit-notice"));
 /** Where the recipe does not fit the chosen kettle; nothing where it does. */
 export function FitLine({ kettleName }: { readonly kettleName: string }): ReactElement | null {
   const { preferences } = useEditor();
-  const broken = useEditorValue(useCallback(brokenLimits, []), isSameLimits);
+  const broken = useEditorValue(brokenLimits, isSameLimits);
   return broken.length === 0 ? null : <FitNotice {...{ broken, kettleName, preferences }} />;
 }
 

@@ -1,7 +1,6 @@
 "use client";
 
-import { useMemo, useState, type ReactElement } from "react";
-import type { ActionResult } from "@/lib/model/action-result";
+import { useMemo, useState, type ReactElement, type ReactNode } from "react";
 import type { Preferences } from "@/lib/model/preferences";
 import type { RecipeContent } from "@/lib/model/recipe-content";
 import { ExplanationPanel } from "../explanation-panel";
@@ -9,17 +8,15 @@ import { useHydrated } from "../use-hydrated";
 import { ChoiceLists } from "./choice-lists";
 import { draftFromContent } from "./draft-from-content";
 import { EditorContext, type Editor } from "./editor-context";
-import { editorReducer, openEditor, type KettleChoice } from "./editor-state";
+import { editorReducer, openEditor, type EditorState, type KettleChoice } from "./editor-state";
 import { createEditorStore } from "./editor-store";
-import { HistoryButtons } from "./history-buttons";
+import { draftFromKept } from "./kept-draft";
 import { RecipeBody } from "./recipe-body";
 import { RecipeHead } from "./recipe-head";
-import type { RecipeToSave, SaveAnswer } from "./save-answer";
-import { SavePanel } from "./save-panel";
+import { RecipeWriting, type Saving } from "./recipe-writing";
 import { SpokenSummary } from "./spoken-summary";
 import { useDelayedIntervals } from "./use-delayed-intervals";
 import { useExplanation } from "./use-explanation";
-import { useHistoryKeys } from "./use-history-keys";
 import { useReference } from "./use-reference";
 
 /**
@@ -33,26 +30,19 @@ export interface RecipeLedgerProps {
   readonly content: RecipeContent;
   readonly kettles: readonly KettleChoice[];
   readonly preferences: Preferences;
-  readonly saving: {
-    readonly baseRev: number | null;
-    readonly send: (recipe: RecipeToSave) => Promise<ActionResult<SaveAnswer>>;
-    /** Where the revisions of this recipe are read; a number follows. */
-    readonly revisionStem: string;
-  } | null;
+  readonly saving: Saving | null;
+  /** What else is known of a recipe that is written here. */
+  readonly children?: ReactNode;
 }
 
-export function RecipeLedger({ title, content, kettles, preferences, saving }: RecipeLedgerProps): ReactElement {
-  const [store] = useState(() => {
-    const setting = { kettles, preferences };
-    const draft = draftFromContent({ title, content, preferences });
-    return createEditorStore(editorReducer(setting), openEditor(draft, kettles[0]?.id ?? "", setting));
-  });
+export function RecipeLedger(props: RecipeLedgerProps): ReactElement {
+  const { title, content, kettles, preferences, saving, children } = props;
+  const [store] = useState(() => createEditorStore(editorReducer({ kettles, preferences }), firstState(props)));
   const isReadOnly = saving === null;
   const reference = useReference();
   const { explanation, open, close } = useExplanation(store);
   const isHydrated = useHydrated();
   useDelayedIntervals(store);
-  useHistoryKeys(store, isReadOnly);
   const context = useMemo<Editor>(
     () => ({ preferences, isReadOnly, store, dispatch: store.dispatch, reference, explain: open }),
     [preferences, isReadOnly, store, reference, open],
@@ -61,14 +51,27 @@ export function RecipeLedger({ title, content, kettles, preferences, saving }: R
     <EditorContext value={context}>
       {/* Before the page has its scripts, what somebody types would be lost. */}
       <fieldset disabled={!isHydrated} className="contents">
-        {isReadOnly ? null : <HistoryButtons />}
-        <RecipeHead kettles={kettles} />
-        <RecipeBody kettles={kettles} />
-        {saving === null ? null : <SavePanel kettles={kettles} {...saving} />}
+        {saving === null ? (
+          <>
+            <RecipeHead kettles={kettles} />
+            <RecipeBody kettles={kettles} />
+          </>
+        ) : (
+          <RecipeWriting {...{ title, content, kettles, saving }}>{children}</RecipeWriting>
+        )}
         <SpokenSummary />
         <ChoiceLists />
         <ExplanationPanel explanation={explanation} preferences={preferences} onClose={close} onFollow={open} />
       </fieldset>
     </EditorContext>
   );
+}
+
+/** One's own draft where there is one, and otherwise what is published. */
+function firstState({ title, content, kettles, preferences, saving }: RecipeLedgerProps): EditorState {
+  const setting = { kettles, preferences };
+  const published = draftFromContent({ title, content, preferences });
+  const kept = saving?.drafting.initial?.kept ?? null;
+  if (kept === null) return openEditor(published, "", setting);
+  return { ...openEditor(draftFromKept(kept, published, preferences), kept.kettle, setting), note: kept.note };
 }

@@ -54,9 +54,7 @@ export const RowEditor = memo(function RowEditor(props: RowEditorProps): ReactEl
       {layout.columns.map((column) => (
         <RowCell key={column} {...{ list, rowKey, column }} rowName={name} />
       ))}
-      {layout.result === null ? null : (
-        <RowResult id={`${list}.${rowKey}`} name={name} kind={layout.result} />
-      )}
+      {layout.result === null ? null : <RowResult id={`${list}.${rowKey}`} name={name} kind={layout.result} />}
       {isReadOnly ? null : <RowActions {...{ list, rowKey, name, index, count, move }} />}
     </li>
   );

@@ -1,35 +1,32 @@
 "use client";
 
-import { useState, type ReactElement, type SubmitEvent } from "react";
-import type { ActionResult } from "@/lib/model/action-result";
+import type { ReactElement, SubmitEvent } from "react";
 import { ErrorSummary } from "../error-summary";
 import { SubmitButton } from "../submit-button";
 import { TextField } from "../text-field";
 import { useEditor } from "./editor-context";
 import type { KettleChoice } from "./editor-state";
-import type { RecipeToSave, SaveAnswer } from "./save-answer";
 import { StaleNotice } from "./stale-notice";
+import { useEditorValue } from "./use-editor-value";
 import { useKettleName } from "./use-kettle-name";
-import { useSave, type SaveState } from "./use-save";
+import type { Publishing, SaveState } from "./use-save";
 
 /** Note and button with which a draft becomes a revision, and what came of it. */
 export interface SavePanelProps {
   readonly kettles: readonly KettleChoice[];
-  readonly baseRev: number | null;
-  readonly send: (recipe: RecipeToSave) => Promise<ActionResult<SaveAnswer>>;
+  readonly saving: Publishing;
   readonly revisionStem: string;
 }
 
-export function SavePanel({ kettles, baseRev: openedOn, send, revisionStem }: SavePanelProps): ReactElement {
-  const { store } = useEditor();
+export function SavePanel({ kettles, saving, revisionStem }: SavePanelProps): ReactElement {
+  const { dispatch } = useEditor();
   const kettleName = useKettleName(kettles);
-  const saving = useSave({ baseRev: openedOn, kettles, send });
-  const [message, setMessage] = useState("");
+  const note = useEditorValue((state) => state.note);
   const { state, baseRev } = saving;
 
   function submit(event: SubmitEvent<HTMLFormElement>): void {
     event.preventDefault();
-    saving.save(store.state(), message);
+    saving.save();
   }
 
   return (
@@ -37,7 +34,12 @@ export function SavePanel({ kettles, baseRev: openedOn, send, revisionStem }: Sa
       <h2>Save</h2>
       {state.status === "wrong" ? <ErrorSummary errors={state.errors} /> : null}
       {state.status === "stale" ? (
-        <StaleNotice newer={state.newer} revisionHref={`${revisionStem}${state.newer.rev}`} />
+        <StaleNotice
+          newer={state.newer}
+          revisionHref={`${revisionStem}${state.newer.rev}`}
+          onCopy={saving.saveCopy}
+          isPending={saving.isPending}
+        />
       ) : null}
       <p className="text-muted">
         The amounts are for <strong>{kettleName}</strong>. What they give there is the intention for every other kettle.
@@ -48,8 +50,8 @@ export function SavePanel({ kettles, baseRev: openedOn, send, revisionStem }: Sa
           label="Note on the change"
           hint="What somebody reads who comes after you."
           maxLength={500}
-          value={message}
-          onChange={(event) => setMessage(event.target.value)}
+          value={note}
+          onChange={(event) => dispatch({ type: "note", text: event.target.value })}
         />
       </div>
       <div className="flex flex-wrap items-center gap-4">

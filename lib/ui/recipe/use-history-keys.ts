@@ -4,9 +4,8 @@ import { useEffect } from "react";
 import type { EditorStore } from "./editor-store";
 
 /** Ctrl+Z and Ctrl+Shift+Z (⌘ on a Mac, and Ctrl+Y) anywhere in the editor, save in fields that are none of the recipe's. */
-export function useHistoryKeys(store: EditorStore, isReadOnly: boolean): void {
+export function useHistoryKeys(store: EditorStore): void {
   useEffect(() => {
-    if (isReadOnly) return;
     function onKeyDown(event: KeyboardEvent): void {
       const step = historyStep(event);
       if (step === null || hasItsOwnHistory(event.target)) return;
@@ -15,7 +14,7 @@ export function useHistoryKeys(store: EditorStore, isReadOnly: boolean): void {
     }
     document.addEventListener("keydown", onKeyDown);
     return () => document.removeEventListener("keydown", onKeyDown);
-  }, [store, isReadOnly]);
+  }, [store]);
 }
 
 function historyStep(event: KeyboardEvent): "undo" | "redo" | null {
