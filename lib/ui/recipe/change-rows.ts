@@ -3,7 +3,8 @@ import { EMPTY, typed, word, type Entry } from "./entry";
 
 type Cells = Readonly<Partial<Record<Column, Entry>>>;
 
-const BLANK: Readonly<Record<RowList, Cells>> = {
+/** What a new row begins with. */
+export const BLANK: Readonly<Record<RowList, Cells>> = {
   steps: { celsius: EMPTY, minutes: EMPTY },
   mashGrist: { name: EMPTY, kind: word("malt"), kg: EMPTY, extract: EMPTY, moisture: EMPTY, colour: EMPTY },
   kettleGrist: { name: EMPTY, kind: word("sugar"), kg: EMPTY, extract: EMPTY, moisture: EMPTY, colour: EMPTY },

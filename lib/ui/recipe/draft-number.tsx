@@ -1,6 +1,7 @@
 "use client";
 
 import { useCallback, useState, type ReactElement } from "react";
+import { amountEcho } from "../amount-echo";
 import { NumberField } from "../number-field";
 import { fieldUnit } from "../read-field";
 import { measuredFieldOf, type MeasuredName } from "./draft";
@@ -19,7 +20,7 @@ export interface DraftNumberProps {
 }
 
 export function DraftNumber({ name, label, hint }: DraftNumberProps): ReactElement {
-  const text = useEditorValue(useCallback(({ draft }: EditorState) => draft.fields[name].text, [name]));
+  const { text, solvedFor } = useEditorValue(useCallback(({ draft }: EditorState) => draft.fields[name], [name]));
   const error = useEditorValue(useCallback(({ reading }: EditorState) => reading.problems[name], [name]));
   const { preferences, isReadOnly, dispatch } = useEditor();
   const [isFocused, setFocused] = useState(false);
@@ -27,22 +28,26 @@ export function DraftNumber({ name, label, hint }: DraftNumberProps): ReactEleme
   const shown = label ?? field.label;
   const unit = fieldUnit(field, preferences);
   if (isReadOnly) return <StaticValue label={shown} text={text} unit={unitBeside(text, unit)} />;
+  const note = solvedFor ?? amountEcho({ text, field, preferences });
   return (
-    <NumberField
-      name={name}
-      label={shown}
-      unit={unit}
-      hint={hint}
-      mayBeNegative={field.min < 0}
-      maxLength={80}
-      value={text}
-      error={isFocused ? undefined : error}
-      onChange={(event) => dispatch({ type: "type", field: name, text: event.target.value })}
-      onFocus={(event) => {
-        setFocused(true);
-        event.target.select();
-      }}
-      onBlur={() => setFocused(false)}
-    />
+    <div>
+      <NumberField
+        name={name}
+        label={shown}
+        unit={unit}
+        hint={hint}
+        mayBeNegative={field.min < 0}
+        maxLength={80}
+        value={text}
+        error={isFocused ? undefined : error}
+        onChange={(event) => dispatch({ type: "type", field: name, text: event.target.value })}
+        onFocus={(event) => {
+          setFocused(true);
+          event.target.select();
+        }}
+        onBlur={() => setFocused(false)}
+      />
+      {note === null ? null : <span className="block text-sm text-muted">{note}</span>}
+    </div>
   );
 }

@@ -5,17 +5,17 @@ import type { Station, StationBalance } from "@/lib/calc/ledger";
 import { BalanceStreams } from "../balance-line";
 import { balanceText } from "../balance-text";
 import { useEditor } from "./editor-context";
-import type { EditorState } from "./editor-state";
-import { useEditorValue } from "./use-editor-value";
+import type { Shown } from "./shown";
+import { useShownValue } from "./use-shown-value";
 
 /** In = lost + out of one station, following by itself. The streams are only made while somebody looks at them. */
 export function LiveBalance({ station }: { readonly station: Station }): ReactElement {
   const { preferences } = useEditor();
   const [isOpen, setOpen] = useState(false);
-  const text = useEditorValue(
+  const text = useShownValue(
     useCallback(
-      (state: EditorState) => {
-        const balance = balanceOf(state, station);
+      (shown: Shown | null) => {
+        const balance = balanceOf(shown, station);
         return balance === null ? "" : balanceText(balance, preferences);
       },
       [station, preferences],
@@ -31,10 +31,10 @@ export function LiveBalance({ station }: { readonly station: Station }): ReactEl
 
 function Streams({ station }: { readonly station: Station }): ReactElement | null {
   const { preferences } = useEditor();
-  const balance = useEditorValue(useCallback((state: EditorState) => balanceOf(state, station), [station]));
+  const balance = useShownValue(useCallback((shown: Shown | null) => balanceOf(shown, station), [station]));
   return balance === null ? null : <BalanceStreams balance={balance} preferences={preferences} />;
 }
 
-function balanceOf({ shown }: EditorState, station: Station): StationBalance | null {
+function balanceOf(shown: Shown | null, station: Station): StationBalance | null {
   return shown?.brewed.ledger.balances.find((balance) => balance.station === station) ?? null;
 }

@@ -11,6 +11,7 @@ import { RecipeBody } from "./recipe-body";
 import { RecipeHead } from "./recipe-head";
 import type { NewerRevision, SendRecipe } from "./save-answer";
 import { SavePanel } from "./save-panel";
+import { TargetSection } from "./target-section";
 import { useDiscard } from "./use-discard";
 import { useDraftKeeper, type Drafting } from "./use-draft-keeper";
 import { useHistoryKeys } from "./use-history-keys";
@@ -54,6 +55,7 @@ export function RecipeWriting({ title, content, kettles, saving, children }: Rec
       {children}
       <DraftConflict keeper={keeper} />
       <RecipeHead kettles={kettles} />
+      <TargetSection />
       <RecipeBody kettles={kettles} />
       <SavePanel kettles={kettles} saving={save} revisionStem={saving.revisionStem} />
     </>

@@ -2,10 +2,12 @@
 
 import { useState, type ReactElement } from "react";
 import type { MeasuredField } from "@/lib/model/field";
+import { amountEcho } from "../amount-echo";
 import { fieldIds } from "../field-ids";
 import { fieldUnit } from "../read-field";
 import { cellName, rowField, type Column, type RowList } from "./draft";
 import { useEditor } from "./editor-context";
+import type { Entry } from "./entry";
 import { fillFromName } from "./fill-from-name";
 import { KindSelect } from "./kind-select";
 import { cellLabel } from "./row-labels";
@@ -25,7 +27,8 @@ export interface RowCellProps {
 export function RowCell(props: RowCellProps): ReactElement {
   const { list, rowKey, rowName, column } = props;
   const { preferences, isReadOnly } = useEditor();
-  const { text } = useCell(list, rowKey, column);
+  const entry = useCell(list, rowKey, column);
+  const { text } = entry;
   const field = rowField(list, column);
   const unit = field === null ? "" : fieldUnit(field, preferences);
   const heading = columnHeading(list, column);
@@ -41,30 +44,36 @@ export function RowCell(props: RowCellProps): ReactElement {
           {text === "" ? null : <span className="quantity-unit md:hidden">{unitBeside(text, unit)}</span>}
         </span>
       ) : (
-        <Control {...props} text={text} field={field} unit={unit} />
+        <Control {...props} entry={entry} field={field} unit={unit} />
       )}
     </div>
   );
 }
 
 interface ControlProps extends RowCellProps {
-  readonly text: string;
+  readonly entry: Entry;
   readonly field: MeasuredField | null;
   readonly unit: string;
 }
 
-function Control({ list, rowKey, rowName, column, text, field, unit }: ControlProps): ReactElement {
+function Control({ list, rowKey, rowName, column, entry, field, unit }: ControlProps): ReactElement {
+  const { preferences } = useEditor();
   const [isFocused, setFocused] = useState(false);
   const type = useTyping({ list, rowKey, column });
   const name = cellName(list, rowKey, column);
   const error = useProblem(name);
   const ids = fieldIds(name);
   const label = cellLabel(rowName, column);
-  if (column === "kind") return <KindSelect list={list} id={ids.control} label={label} kind={text} onChange={type} />;
+  if (column === "kind")
+    return <KindSelect list={list} id={ids.control} label={label} kind={entry.text} onChange={type} />;
   const shownError = isFocused ? undefined : error;
-  const described = [unit === "" ? "" : unitId(list, column), shownError === undefined ? "" : ids.error].filter(
-    Boolean,
-  );
+  const echo = field === null ? null : amountEcho({ text: entry.text, field, preferences });
+  const note = entry.solvedFor ?? echo;
+  const described = [
+    unit === "" ? "" : unitId(list, column),
+    note === null ? "" : ids.hint,
+    shownError === undefined ? "" : ids.error,
+  ].filter(Boolean);
   return (
     <>
       <input
@@ -79,7 +88,7 @@ function Control({ list, rowKey, rowName, column, text, field, unit }: ControlPr
         aria-invalid={shownError !== undefined}
         autoComplete="off"
         maxLength={80}
-        value={text}
+        value={entry.text}
         onChange={(event) => type(event.target.value)}
         onFocus={(event) => {
           setFocused(true);
@@ -87,6 +96,11 @@ function Control({ list, rowKey, rowName, column, text, field, unit }: ControlPr
         }}
         onBlur={() => setFocused(false)}
       />
+      {note === null ? null : (
+        <span id={ids.hint} className="block text-end text-sm text-muted">
+          {note}
+        </span>
+      )}
       {shownError === undefined ? null : (
         <span id={ids.error} className="field-error text-sm">
           {shownError}

@@ -1,12 +1,13 @@
 "use client";
 
-import { useCallback, useId, type MouseEvent, type ReactElement } from "react";
+import { useCallback, useId, useState, type ClipboardEvent, type MouseEvent, type ReactElement } from "react";
 import { flushSync } from "react-dom";
 import { fieldIds } from "../field-ids";
 import { fieldUnit } from "../read-field";
 import { rowField, type RowList } from "./draft";
 import { useEditor } from "./editor-context";
 import type { EditorState } from "./editor-state";
+import { PasteDialog } from "./paste-dialog";
 import { unitId } from "./row-cell";
 import { RowEditor } from "./row-editor";
 import { columnHeading, ROW_LAYOUTS } from "./row-layout";
@@ -18,11 +19,16 @@ export function IngredientRows({ list }: { readonly list: RowList }): ReactEleme
   const headingId = useId();
   const keys = useEditorValue(useCallback(({ draft }: EditorState) => keysOf(draft.rows[list]), [list]));
   const problem = useEditorValue(useCallback(({ reading }: EditorState) => reading.problems[list], [list]));
+  const [pasting, setPasting] = useState<string | null>(null);
   const rows = keys === "" ? [] : keys.split(" ");
   const layout = ROW_LAYOUTS[list];
   if (isReadOnly && rows.length === 0) return null;
   return (
-    <section aria-labelledby={headingId} id={fieldIds(list).control}>
+    <section
+      aria-labelledby={headingId}
+      id={fieldIds(list).control}
+      onPaste={isReadOnly || pasting !== null ? undefined : (event) => takeTable(event, setPasting)}
+    >
       <h3 id={headingId} className="text-base">
         {layout.heading}
       </h3>
@@ -33,9 +39,25 @@ export function IngredientRows({ list }: { readonly list: RowList }): ReactEleme
         ))}
       </ol>
       {problem === undefined ? null : <p className="field-error">{problem}</p>}
-      {isReadOnly ? null : <AddButton list={list} words={layout.addWords} />}
+      {isReadOnly ? null : (
+        <p className="no-print flex flex-wrap gap-x-4">
+          <AddButton list={list} words={layout.addWords} />
+          <button type="button" className="button-link" onClick={() => setPasting("")}>
+            Paste rows<span className="sr-only">: {layout.heading}</span>
+          </button>
+        </p>
+      )}
+      {pasting === null ? null : <PasteDialog list={list} text={pasting} onClose={() => setPasting(null)} />}
     </section>
   );
+}
+
+/** A table that is pasted into a cell is meant for the list. */
+function takeTable(event: ClipboardEvent<HTMLElement>, open: (text: string) => void): void {
+  const text = event.clipboardData.getData("text/plain");
+  if (!/[\t\n]/.test(text.trim())) return;
+  event.preventDefault();
+  open(text);
 }
 
 /** As one text, which is the same as long as no row comes, goes or moves. */

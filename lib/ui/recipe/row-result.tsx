@@ -3,9 +3,8 @@
 import { useCallback, type ReactElement } from "react";
 import { formatQuantity } from "../format-quantity";
 import { useEditor } from "./editor-context";
-import type { EditorState } from "./editor-state";
-import { isPrintedAlike } from "./shown";
-import { useEditorValue } from "./use-editor-value";
+import { isPrintedAlike, type Shown } from "./shown";
+import { useShownValue } from "./use-shown-value";
 
 /** What the ledger gives back for one row; it opens its explanation. */
 export function RowResult(props: {
@@ -18,13 +17,13 @@ export function RowResult(props: {
   const words = kind === "share" ? "Share of the extract" : "Bitterness";
   const dimension = kind === "share" ? "fraction" : "bitterness";
   const select = useCallback(
-    ({ shown: of }: EditorState) => {
+    (of: Shown | null) => {
       const value = of?.results.get(id);
       return value === undefined ? null : formatQuantity({ value, dimension, preferences });
     },
     [id, dimension, preferences],
   );
-  const shown = useEditorValue(select, isPrintedAlike);
+  const shown = useShownValue(select, isPrintedAlike);
   return (
     <div className="flex min-h-11 flex-col md:min-h-0 md:items-end">
       <span aria-hidden className="text-sm text-muted md:hidden">

@@ -20,7 +20,8 @@ export interface Ranges {
 
 /** A number of the ledger as one person reads it; null where there is none. */
 export function shownQuantity(
-  { shown, ranges }: { readonly shown: Shown | null; readonly ranges: Ranges | null },
+  shown: Shown | null,
+  ranges: Ranges | null,
   id: QuantityId,
   preferences: Preferences,
 ): FormattedQuantity | null {
