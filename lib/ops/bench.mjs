@@ -1,6 +1,6 @@
 /**
  * `npm run bench`: how fast the calculation and the pages are, as ratios within one run.
- * `npm run bench -- calculation` leaves the pages out.
+ * `npm run bench -- calculation` leaves the pages out, `npm run bench -- keystrokes` all but the keystrokes.
  */
 import { randomBytes } from "node:crypto";
 import { mkdtemp, rm } from "node:fs/promises";
@@ -20,8 +20,9 @@ await runCommand(async () => {
   requireNode();
   await ensurePackages();
   await ensureClient();
-  await benchCalculation();
-  if (process.argv[2] !== "calculation") await benchPages();
+  const part = process.argv[2] ?? "all";
+  if (part !== "keystrokes") await benchCalculation();
+  if (part !== "calculation") await benchPages(part);
 });
 
 /** Bundled first: run from source, every call would carry what the loader adds to it. */
@@ -39,7 +40,7 @@ async function benchCalculation() {
   }
 }
 
-async function benchPages() {
+async function benchPages(part) {
   const database = await startThrowAwayDatabase("gylebook");
   onShutdown(database.stop);
   const port = await freePort();
@@ -57,6 +58,6 @@ async function benchPages() {
   await step("Filling it with the demo club", ...typescriptCommand("lib/ops/seed.ts"), { env });
   await ensureBuild();
   await serve({ host: "127.0.0.1", port, env });
-  await run(...typescriptCommand("tests/bench/pages.ts"), { env, show: true });
+  if (part !== "keystrokes") await run(...typescriptCommand("tests/bench/pages.ts"), { env, show: true });
   await run(...typescriptCommand("tests/bench/keystrokes.ts"), { env, show: true });
 }

@@ -21,6 +21,8 @@ export interface LedgerCell {
   readonly attention?: boolean | undefined;
   /** Where the explanation is, on a screen without `onExplain`. */
   readonly href?: string | undefined;
+  /** Stands in the cell instead of the value: a number that follows by itself. */
+  readonly content?: ReactNode;
 }
 
 export interface LedgerRow {
@@ -43,4 +45,6 @@ export interface LedgerGroup {
   readonly children?: ReactNode;
   /** In = lost + out, of the one ledger shown; leave it out where columns are several ledgers. */
   readonly balance?: StationBalance | undefined;
+  /** The same as something that follows by itself. */
+  readonly balanceContent?: ReactNode;
 }

@@ -50,6 +50,12 @@ export function LedgerTable(props: LedgerTableProps): ReactElement {
 
 function StationRows({ group, ...props }: LedgerTableProps & { readonly group: LedgerGroup }): ReactElement {
   const width = props.columns.length + 1;
+  const balance =
+    group.balance === undefined ? (
+      group.balanceContent
+    ) : (
+      <BalanceLine balance={group.balance} preferences={props.preferences} />
+    );
   return (
     <tbody role="rowgroup">
       <tr role="row" className="ledger-station">
@@ -61,10 +67,10 @@ function StationRows({ group, ...props }: LedgerTableProps & { readonly group: L
       {group.rows.map((row) => (
         <QuantityRow key={row.id} {...props} row={row} />
       ))}
-      {group.balance === undefined ? null : (
+      {balance === undefined ? null : (
         <tr role="row" className="ledger-balance">
           <td role="cell" colSpan={width}>
-            <BalanceLine balance={group.balance} preferences={props.preferences} />
+            {balance}
           </td>
         </tr>
       )}

@@ -14,7 +14,8 @@ export interface LedgerValueProps {
 }
 
 export function LedgerValue({ row, column, cell, preferences, onExplain }: LedgerValueProps): ReactElement {
-  const { href, ...shown } = cell;
+  const { href, content, ...shown } = cell;
+  if (content !== undefined) return <>{content}</>;
   const quantity = <Quantity {...shown} dimension={row.dimension} preferences={preferences} aligned />;
   if (onExplain !== undefined && cell.value !== null) {
     return (

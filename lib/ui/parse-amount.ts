@@ -15,8 +15,9 @@ const UNIT = String.raw`[^\d\s.,+−-][^\d.,+−-]*|10⁹`;
 const PART = new RegExp(String.raw`\s*(${NUMBER})\s*(${UNIT})?`, "y");
 
 /**
- * Reads what somebody typed: "4.5 kg", "10 lb 2 oz", "68F", "12,5 °P", "1 1/2 gal". A number alone is in the unit in
- * which the person reads the dimension.
+ * Reads what somebody typed: "4.5 kg", "10 lb 2 oz", "68F", "12,5 °P", "1 1/2 gal", "½ oz". A number alone is in the
+ * unit in which the person reads the dimension. It is an amount and no sum: of two units the larger comes first, and
+ * nothing is added up that cannot be, such as two temperatures.
  *
  * @param a.label - The field as the screen calls it; every message begins with it.
  * @param a.range - Narrower limits in the library's unit; told in the person's own unit.
@@ -32,12 +33,16 @@ export function parseAmount(a: {
   const text = a.text.trim();
   const own = displayUnit(dimension, preferences).unit;
   if (text === "") return refuse(`${label} is empty; write a number in ${own}`);
-  const parts = readParts(text);
+  const parts = readParts(spelledOut(text));
   if (parts === null) return refuse(`${label} “${text.slice(0, 40)}” is not a number in ${own}`);
+  if (parts.length > 1 && !COMPOUND.has(dimension)) return refuse(`${label} “${text.slice(0, 40)}” is not one number`);
   const converted = convert(parts, dimension, own);
   if (typeof converted === "string") {
     const known = knownUnits(dimension).join(", ");
     return refuse(`${label} has the unit “${converted}”; it takes ${known}`);
+  }
+  if (!isDescending(parts, dimension)) {
+    return refuse(`${label} “${text.slice(0, 40)}” is not one amount; the larger unit comes first`);
   }
   try {
     return within(a, sum(converted));
@@ -46,6 +51,35 @@ export function parseAmount(a: {
     if (error instanceof OutOfRangeError) return refuse(`${label}: ${error.message}`);
     throw error;
   }
+}
+
+/** What is measured in two units at once: pounds and ounces, gallons and quarts, hours and minutes. */
+const COMPOUND: ReadonlySet<Dimension> = new Set<Dimension>(["volume", "mass", "grams", "minutes"]);
+
+const FRACTIONS: Readonly<Record<string, string>> = {
+  "½": "1/2",
+  "⅓": "1/3",
+  "⅔": "2/3",
+  "¼": "1/4",
+  "¾": "3/4",
+  "⅕": "1/5",
+  "⅛": "1/8",
+  "⅜": "3/8",
+  "⅝": "5/8",
+  "⅞": "7/8",
+};
+
+/** "1½" as "1 1/2", and the slash of fractions as the one on the keyboard. */
+function spelledOut(text: string): string {
+  const written = text.replaceAll(/[½⅓⅔¼¾⅕⅛⅜⅝⅞]/g, (sign) => ` ${FRACTIONS[sign] ?? sign}`);
+  return written.replaceAll("⁄", "/").trim();
+}
+
+/** 2 oz after 10 lb, never 10 lb after 2 oz, and never 1 kg after 2 kg. */
+function isDescending(parts: readonly Part[], dimension: Dimension): boolean {
+  if (parts.length < 2) return true;
+  const sizes = parts.map(({ unit }) => amountUnit(dimension, unit ?? "")?.(1) ?? 0);
+  return sizes.every((size, i) => i === 0 || size < (sizes[i - 1] ?? 0));
 }
 
 interface Part {

@@ -3,6 +3,7 @@ import type { Dimension, Interval } from "@/lib/calc/ledger";
 import type { Preferences } from "@/lib/model/preferences";
 import { formatDifference } from "./format-difference";
 import { formatQuantity, type FormattedQuantity } from "./format-quantity";
+import { FormattedFigure } from "./formatted-figure";
 
 /**
  * The one place that prints a number with its unit.
@@ -27,51 +28,15 @@ export interface QuantityProps {
 }
 
 export function Quantity(props: QuantityProps): ReactElement {
-  const { value, reason, aligned = false, attention = false } = props;
+  const { value, reason, aligned = false, attention } = props;
   if (value === null) return <Missing reason={reason} aligned={aligned} />;
-  const shown = format(props, value);
-  const classes = [aligned ? "quantity-aligned" : "", attention ? "quantity-attention" : ""].join(" ").trim();
-  return (
-    <span className={classes}>
-      <Figure shown={shown} />
-      {shown.interval === null ? null : <IntervalFigure text={shown.interval} />}
-      <span className="sr-only">{shown.spoken}</span>
-    </span>
-  );
+  return <FormattedFigure shown={format(props, value)} aligned={aligned} attention={attention} />;
 }
 
 function format(props: QuantityProps, value: number): FormattedQuantity {
   const { dimension, preferences, interval, digits, differenceFrom } = props;
   if (differenceFrom !== undefined) return formatDifference({ value, from: differenceFrom, dimension, preferences });
   return formatQuantity({ value, dimension, preferences, interval, digits });
-}
-
-/** Split at the mark, so that a table can line it up; read aloud from the hidden text beside it. */
-function Figure({ shown }: { readonly shown: FormattedQuantity }): ReactElement {
-  return (
-    <span aria-hidden className="quantity-figure">
-      <SplitAtMark text={shown.text} />
-      <span className="quantity-unit">{` ${shown.unit}`}</span>
-    </span>
-  );
-}
-
-function IntervalFigure({ text }: { readonly text: string }): ReactElement {
-  return (
-    <span aria-hidden className="quantity-figure quantity-interval">
-      <SplitAtMark text={` ${text}`} />
-    </span>
-  );
-}
-
-function SplitAtMark({ text }: { readonly text: string }): ReactElement {
-  const mark = text.lastIndexOf(".");
-  return (
-    <>
-      <span className="quantity-whole">{mark === -1 ? text : text.slice(0, mark)}</span>
-      <span className="quantity-part">{mark === -1 ? "" : text.slice(mark)}</span>
-    </>
-  );
 }
 
 function Missing({

@@ -6,14 +6,17 @@ import { AppError } from "../app-error";
 import { CALC_VERSION } from "../calc-version";
 import { contentHash, sameBytes } from "../content-hash";
 import { inSpace, toJson } from "../db";
+import { endDraft } from "../drafts/writes";
 import { requireAbility } from "../permissions";
 import { LostRace, unlessStale } from "../save-race";
 import { fileFigures } from "../search/figures";
 import type { Member } from "../session";
 
+/** Makes a recipe of its first revision. The draft that it was written as, if any, ends with it. */
 export async function createRecipe(
   member: Member,
   { title, content, message }: NewRecipe,
+  draftId: string | null = null,
 ): Promise<{ readonly id: string }> {
   requireAbility(member, "write recipes");
   const { spaceId, userId } = member;
@@ -33,11 +36,12 @@ export async function createRecipe(
       },
     });
     await fileFigures(tx, spaceId, { id, content });
+    if (draftId !== null) await endDraft(tx, member, draftId);
   });
   return { id };
 }
 
-/** Adds a revision to a recipe, if `baseRev` is still the newest one. */
+/** Adds a revision to a recipe, if `baseRev` is still the newest one. The writer's draft ends with it. */
 export function saveRevision(member: Member, revision: NewRevision): Promise<SaveOutcome> {
   requireAbility(member, "write recipes");
   return unlessStale(
@@ -46,10 +50,8 @@ export function saveRevision(member: Member, revision: NewRevision): Promise<Sav
   );
 }
 
-function insertRevision(
-  { spaceId, userId }: Member,
-  { id, baseRev, title, content, message }: NewRevision,
-): Promise<SaveOutcome> {
+function insertRevision(member: Member, { id, baseRev, title, content, message }: NewRevision): Promise<SaveOutcome> {
+  const { spaceId, userId } = member;
   return inSpace(spaceId, userId, async (tx): Promise<SaveOutcome> => {
     const recipe = await tx.recipe.findUnique({
       where: { spaceId_id: { spaceId, id }, archivedAt: null },
@@ -84,6 +86,7 @@ function insertRevision(
     });
     if (count !== 1) throw new LostRace();
     await fileFigures(tx, spaceId, { id, content });
+    await endDraft(tx, member, id);
     return { ok: true, rev };
   });
 }

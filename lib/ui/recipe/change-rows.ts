@@ -3,7 +3,8 @@ import { EMPTY, typed, word, type Entry } from "./entry";
 
 type Cells = Readonly<Partial<Record<Column, Entry>>>;
 
-const BLANK: Readonly<Record<RowList, Cells>> = {
+/** What a new row begins with. */
+export const BLANK: Readonly<Record<RowList, Cells>> = {
   steps: { celsius: EMPTY, minutes: EMPTY },
   mashGrist: { name: EMPTY, kind: word("malt"), kg: EMPTY, extract: EMPTY, moisture: EMPTY, colour: EMPTY },
   kettleGrist: { name: EMPTY, kind: word("sugar"), kg: EMPTY, extract: EMPTY, moisture: EMPTY, colour: EMPTY },
@@ -58,6 +59,11 @@ function insertBelow(draft: Draft, list: RowList, row: Row, below: string | null
   const rows = draft.rows[list];
   const at = below === null ? -1 : rows.findIndex(({ key }) => key === below);
   return withRows(draft, list, at === -1 ? [...rows, row] : rows.toSpliced(at + 1, 0, row));
+}
+
+/** Puts a row at a place of its list, or at the end where the list is shorter. */
+export function insertRow(draft: Draft, list: RowList, row: Row, at: number): Draft {
+  return withRows(draft, list, draft.rows[list].toSpliced(at, 0, row));
 }
 
 export function removeRow(draft: Draft, list: RowList, key: string): Draft {

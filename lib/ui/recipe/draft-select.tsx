@@ -1,23 +1,24 @@
 "use client";
 
-import type { ReactElement } from "react";
+import { useCallback, type ReactElement } from "react";
 import { SelectField } from "../select-field";
-import type { Draft, DraftField } from "./draft";
+import type { DraftField } from "./draft";
 import { useEditor } from "./editor-context";
+import type { EditorState } from "./editor-state";
 import { StaticValue } from "./static-value";
+import { useEditorValue } from "./use-editor-value";
 
 /** A choice of the recipe. */
 export interface DraftSelectProps {
-  readonly draft: Draft;
   readonly name: DraftField;
   readonly label: string;
   readonly options: readonly { readonly value: string; readonly text: string }[];
   readonly hint?: string;
 }
 
-export function DraftSelect({ draft, name, label, options, hint }: DraftSelectProps): ReactElement {
+export function DraftSelect({ name, label, options, hint }: DraftSelectProps): ReactElement {
   const { isReadOnly, dispatch } = useEditor();
-  const { text } = draft.fields[name];
+  const text = useEditorValue(useCallback(({ draft }: EditorState) => draft.fields[name].text, [name]));
   if (isReadOnly) {
     const chosen = options.find(({ value }) => value === text);
     return <StaticValue label={label} text={chosen?.text ?? text} unit="" />;

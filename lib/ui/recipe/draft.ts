@@ -56,7 +56,7 @@ export const WORD_FIELDS = [
   "packaging.priming",
   "water.acid",
 ] as const;
-type WordName = (typeof WORD_FIELDS)[number];
+export type WordName = (typeof WORD_FIELDS)[number];
 
 export type MeasuredName = NumberName | IonName | SaltName;
 export type DraftField = MeasuredName | WordName;
@@ -65,6 +65,12 @@ const WATER_FIELDS = new Map<string, MeasuredField>([
   ...IONS.map((ion) => [ionName(ion), ION_FIELDS[ion]] as const),
   ...SALTS.map((salt) => [saltName(salt), SALT_FIELDS[salt]] as const),
 ]);
+
+const WORDS: ReadonlySet<string> = new Set(WORD_FIELDS);
+
+export function isWordField(name: DraftField): name is WordName {
+  return WORDS.has(name);
+}
 
 export function measuredFieldOf(name: MeasuredName): MeasuredField {
   const known: Readonly<Record<string, MeasuredField>> = NUMBER_FIELDS;
@@ -84,6 +90,7 @@ export const ROW_FIELDS = {
 } as const;
 
 export type RowList = keyof typeof ROW_FIELDS;
+export const ROW_LISTS = Object.keys(ROW_FIELDS) as readonly RowList[]; // the keys of the type are the keys of the object
 export type GristList = "mashGrist" | "kettleGrist";
 export type HopList = "boilHops" | "standHops" | "dryHops";
 

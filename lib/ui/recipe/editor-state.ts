@@ -1,35 +1,16 @@
-import type { Equipment } from "@/lib/calc/ledger";
+import { intervals, type Equipment } from "@/lib/calc/ledger";
 import type { FieldErrors } from "@/lib/model/field-errors";
 import type { Preferences } from "@/lib/model/preferences";
 import { addRow, changeRow, duplicateRow, moveRow, removeRow, typeInRow } from "./change-rows";
-import { compute, type Brewed } from "./compute";
-import { WORD_FIELDS, type Column, type Draft, type DraftField, type RowList } from "./draft";
-import { typed, word, type Entry } from "./entry";
+import { compute } from "./compute";
+import { isWordField, type Draft } from "./draft";
+import type { DraftAction, EditorAction } from "./editor-action";
+import { typed, word } from "./entry";
+import { NO_HISTORY, recorded, redone, undone, type History, type Travelled } from "./history";
 import { readDraft, type DraftReading } from "./read-draft";
-import type { RowKeys } from "./read-rows";
-
-export type EditorAction =
-  | { readonly type: "type"; readonly field: DraftField; readonly text: string }
-  | { readonly type: "fill"; readonly entries: Readonly<Partial<Record<DraftField, Entry>>> }
-  | {
-      readonly type: "type in row";
-      readonly list: RowList;
-      readonly row: string;
-      readonly column: Column;
-      readonly text: string;
-    }
-  | {
-      readonly type: "fill row";
-      readonly list: RowList;
-      readonly row: string;
-      readonly entries: Readonly<Partial<Record<Column, Entry>>>;
-    }
-  | { readonly type: "add row"; readonly list: RowList; readonly below: string | null }
-  | { readonly type: "duplicate row"; readonly list: RowList; readonly row: string }
-  | { readonly type: "remove row"; readonly list: RowList; readonly row: string; readonly name: string }
-  | { readonly type: "undo removal" }
-  | { readonly type: "move row"; readonly list: RowList; readonly row: string; readonly by: -1 | 1 }
-  | { readonly type: "choose kettle"; readonly kettle: string };
+import { rowResults } from "./row-results";
+import type { Ranges, Shown } from "./shown";
+import { typedField, wordsOf } from "./words-of-action";
 
 /** A kettle to compute on. */
 export interface KettleChoice {
@@ -41,54 +22,112 @@ export interface KettleChoice {
 export interface EditorState {
   readonly draft: Draft;
   readonly kettle: string;
+  /** The note on the change, which stands with the revision. */
+  readonly note: string;
+  /** How often another draft was opened in place of this one. */
+  readonly openings: number;
   readonly reading: DraftReading;
-  /** The last ledger that could be computed, with the rows that it was computed from. */
-  readonly shown: { readonly brewed: Brewed; readonly keys: RowKeys } | null;
+  /** The last ledger that could be computed. */
+  readonly shown: Shown | null;
+  /** The last intervals that were computed, and of what; they follow when somebody pauses. */
+  readonly ranges: Ranges | null;
   /** Why the ledger is older than the draft; empty when it is not. */
   readonly waitingFor: readonly string[];
   readonly rowsMade: number;
-  /** The draft before a row was removed, until something else changes. */
-  readonly removed: { readonly name: string; readonly before: Draft } | null;
+  readonly history: History;
+  /** The name of the row that was removed last, until something else changes. */
+  readonly removed: string | null;
 }
 
-interface Setting {
+export interface Setting {
   readonly kettles: readonly KettleChoice[];
   readonly preferences: Preferences;
 }
 
-export function openEditor(draft: Draft, kettle: string, setting: Setting): EditorState {
-  const empty = {
-    draft,
-    kettle,
-    reading: readDraft(draft, setting.preferences),
-    shown: null,
-    waitingFor: [],
-    rowsMade: 0,
-    removed: null,
-  };
-  return recomputed(empty, setting);
+const NOTHING: readonly string[] = [];
+
+/** Opens a draft on a kettle, or on the first one where that is gone. */
+export function openEditor(draft: Draft, wanted: string, setting: Setting): EditorState {
+  const kettle = setting.kettles.some(({ id }) => id === wanted) ? wanted : (setting.kettles[0]?.id ?? "");
+  const state = recomputed(
+    {
+      draft,
+      kettle,
+      note: "",
+      openings: 0,
+      reading: readDraft(draft, setting.preferences),
+      shown: null,
+      ranges: null,
+      waitingFor: NOTHING,
+      rowsMade: rowsMadeIn(draft),
+      history: NO_HISTORY,
+      removed: null,
+    },
+    setting,
+  );
+  const { shown } = state;
+  return shown === null ? state : { ...state, ranges: { of: shown, intervals: intervals(shown.brewed) } };
 }
 
-export function editorReducer(setting: Setting): (state: EditorState, action: EditorAction) => EditorState {
-  return (state, action) => {
-    if (action.type === "choose kettle") return recomputed({ ...state, kettle: action.kettle }, setting);
-    const isNew = action.type === "add row" || action.type === "duplicate row";
-    const rowsMade = isNew ? state.rowsMade + 1 : state.rowsMade;
-    const draft = changed(state, action, `new-${rowsMade}`);
-    if (draft === state.draft) return state;
-    const removed = action.type === "remove row" ? { name: action.name, before: state.draft } : null;
-    return recomputed({ ...state, draft, rowsMade, removed, reading: readDraft(draft, setting.preferences) }, setting);
+export function editorReducer(
+  setting: Setting,
+): (state: EditorState, action: EditorAction, atMs: number) => EditorState {
+  return (state, action, atMs) => {
+    switch (action.type) {
+      case "choose kettle":
+        return recomputed({ ...state, kettle: action.kettle }, setting);
+      case "intervals":
+        return { ...state, ranges: action.ranges };
+      case "open":
+        return { ...openEditor(action.draft, action.kettle, setting), note: action.note, openings: state.openings + 1 };
+      case "note":
+        return { ...state, note: action.text };
+      case "undo":
+        return travelled(state, undone(state.history, state.draft), setting);
+      case "redo":
+        return travelled(state, redone(state.history, state.draft), setting);
+      default:
+        return done(state, action, atMs, setting);
+    }
   };
 }
 
-type DraftAction = Exclude<EditorAction, { readonly type: "choose kettle" }>;
+function travelled(state: EditorState, to: Travelled | null, setting: Setting): EditorState {
+  return to === null ? state : withDraft({ ...state, history: to.history, removed: null }, to.draft, setting);
+}
 
-const WORDS: ReadonlySet<string> = new Set(WORD_FIELDS);
+function done(state: EditorState, action: DraftAction, atMs: number, setting: Setting): EditorState {
+  let { rowsMade } = state;
+  const makeKey = (): string => `new-${++rowsMade}`;
+  const draft = changed(state.draft, action, makeKey);
+  if (draft === state.draft) return state;
+  const history = historyAfter(state, action, atMs);
+  const removed = action.type === "remove row" ? action.name : null;
+  return withDraft({ ...state, rowsMade, history, removed }, draft, setting);
+}
 
-function changed({ draft, removed }: EditorState, action: DraftAction, key: string): Draft {
+function historyAfter({ history, draft, reading }: EditorState, action: DraftAction, atMs: number): History {
+  // What a name brings with it belongs to the typing of the name.
+  if (action.type === "fill" || action.type === "fill row") return history;
+  return recorded(history, { before: draft, words: wordsOf(action, reading.names), field: typedField(action), atMs });
+}
+
+/** Words that only people read change no number. */
+function withDraft(state: EditorState, draft: Draft, setting: Setting): EditorState {
+  if (isSameBrew(state.draft, draft)) return { ...state, draft };
+  return recomputed({ ...state, draft, reading: readDraft(draft, setting.preferences) }, setting);
+}
+
+function isSameBrew(one: Draft, other: Draft): boolean {
+  if (one.rows !== other.rows) return false;
+  const { title: _title, notes: _notes, style: _style, ...rest } = one.fields;
+  return Object.entries(rest).every(([name, entry]) => Object.is(entry, other.fields[name as keyof typeof rest]));
+}
+
+function changed(draft: Draft, action: DraftAction, makeKey: () => string): Draft {
   switch (action.type) {
     case "type": {
-      const entry = WORDS.has(action.field) ? word(action.text) : typed(action.text);
+      const entry = isWordField(action.field) ? word(action.text) : typed(action.text);
       return { ...draft, fields: { ...draft.fields, [action.field]: entry } };
     }
     case "fill":
@@ -98,15 +137,15 @@ function changed({ draft, removed }: EditorState, action: DraftAction, key: stri
     case "fill row":
       return changeRow(draft, action.list, action.row, action.entries);
     case "add row":
-      return addRow(draft, action.list, key, action.below);
+      return addRow(draft, action.list, makeKey(), action.below);
     case "duplicate row":
-      return duplicateRow(draft, action.list, key, action.row);
+      return duplicateRow(draft, action.list, makeKey(), action.row);
     case "remove row":
       return removeRow(draft, action.list, action.row);
-    case "undo removal":
-      return removed?.before ?? draft;
     case "move row":
       return moveRow(draft, action.list, action.row, action.by);
+    case "put":
+      return action.change(draft, makeKey);
   }
 }
 
@@ -117,9 +156,19 @@ function recomputed(state: EditorState, { kettles }: Setting): EditorState {
   if (written === null) return { ...state, waitingFor: messages(problems) };
   const computed = compute(written.recipe, equipment, written.ambient);
   if (!computed.ok) return { ...state, waitingFor: [computed.why] };
-  return { ...state, shown: { brewed: computed.brewed, keys: written.keys }, waitingFor: [] };
+  const { brewed } = computed;
+  const { keys } = written;
+  return { ...state, shown: { brewed, keys, results: rowResults(brewed.ledger, keys) }, waitingFor: NOTHING };
 }
 
 function messages(problems: FieldErrors): readonly string[] {
   return Object.values(problems);
+}
+
+/** Rows of a draft that was kept have keys already; new ones go on from there. */
+function rowsMadeIn({ rows }: Draft): number {
+  const numbers = Object.values(rows).flatMap((list) =>
+    list.map(({ key }) => Number(/^new-(\d+)$/.exec(key)?.[1] ?? 0)),
+  );
+  return Math.max(0, ...numbers);
 }

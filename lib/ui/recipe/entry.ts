@@ -10,6 +10,8 @@ export interface Entry {
   readonly exact: number | null;
   /** Whether a person wrote the text, now or in an earlier revision. */
   readonly isTyped: boolean;
+  /** The target that the value was solved for, in words; typing over it takes it away. */
+  readonly solvedFor?: string | undefined;
 }
 
 export const EMPTY: Entry = { text: "", exact: null, isTyped: false };

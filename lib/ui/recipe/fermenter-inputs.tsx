@@ -10,32 +10,32 @@ import { stored } from "./entry";
 import { FieldGrid } from "./field-grid";
 import { IngredientRows } from "./row-list";
 import { StaticValue } from "./static-value";
-import type { StationInputsProps } from "./station-inputs-props";
+import { useEditorValue } from "./use-editor-value";
 import { named } from "./use-reference";
 
 /** The yeast and what goes in with the beer. */
-export function FermenterInputs(props: StationInputsProps): ReactElement {
-  const { draft, problems } = props;
+export function FermenterInputs(): ReactElement {
   return (
     <div className="flex flex-col gap-5">
       <FieldGrid>
         <div className="col-span-2">
-          <YeastName {...props} />
+          <YeastName />
         </div>
-        <DraftNumber {...{ draft, problems }} name="yeast.attenuationLow" />
-        <DraftNumber {...{ draft, problems }} name="yeast.attenuationHigh" />
-        <DraftNumber {...{ draft, problems }} name="yeast.pitch" />
-        <DraftNumber {...{ draft, problems }} name="yeast.celsius" label="Temperature" />
+        <DraftNumber name="yeast.attenuationLow" />
+        <DraftNumber name="yeast.attenuationHigh" />
+        <DraftNumber name="yeast.pitch" />
+        <DraftNumber name="yeast.celsius" label="Temperature" />
       </FieldGrid>
-      <IngredientRows list="dryHops" {...props} />
+      <IngredientRows list="dryHops" />
     </div>
   );
 }
 
 /** A class of yeast brings its attenuation with it; its usual temperature is only told. */
-function YeastName({ draft, problems }: StationInputsProps): ReactElement {
+function YeastName(): ReactElement {
   const { preferences, isReadOnly, dispatch, reference } = useEditor();
-  const { text } = draft.fields["yeast.name"];
+  const text = useEditorValue(({ draft }) => draft.fields["yeast.name"].text);
+  const error = useEditorValue(({ reading }) => reading.problems["yeast.name"]);
   if (isReadOnly) return <StaticValue label="Yeast" text={text} unit="" />;
   const known = reference === null ? null : named(reference.yeasts, text);
   const celsius = (value: number): string => {
@@ -67,7 +67,7 @@ function YeastName({ draft, problems }: StationInputsProps): ReactElement {
       maxLength={80}
       autoComplete="off"
       value={text}
-      error={problems["yeast.name"]}
+      error={error}
       onChange={(event) => choose(event.target.value)}
     />
   );

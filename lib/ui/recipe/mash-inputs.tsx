@@ -5,7 +5,6 @@ import { DraftNumber } from "./draft-number";
 import { DraftSelect } from "./draft-select";
 import { FieldGrid } from "./field-grid";
 import { IngredientRows } from "./row-list";
-import type { StationInputsProps } from "./station-inputs-props";
 
 const MASHES = [
   { value: "1", text: "One" },
@@ -13,15 +12,14 @@ const MASHES = [
 ] as const;
 
 /** The grist and how it is mashed. */
-export function MashInputs(props: StationInputsProps): ReactElement {
-  const { draft, problems } = props;
+export function MashInputs(): ReactElement {
   return (
     <div className="flex flex-col gap-5">
-      <IngredientRows list="mashGrist" {...props} />
-      <IngredientRows list="steps" {...props} />
+      <IngredientRows list="mashGrist" />
+      <IngredientRows list="steps" />
       <FieldGrid>
-        <DraftNumber {...{ draft, problems }} name="thickness" hint="Empty mashes with all the water." />
-        <DraftSelect draft={draft} name="mashes" label="Mashes" options={MASHES} />
+        <DraftNumber name="thickness" hint="Empty mashes with all the water." />
+        <DraftSelect name="mashes" label="Mashes" options={MASHES} />
       </FieldGrid>
     </div>
   );

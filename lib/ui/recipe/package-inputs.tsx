@@ -4,7 +4,6 @@ import type { ReactElement } from "react";
 import { DraftNumber } from "./draft-number";
 import { DraftSelect } from "./draft-select";
 import { FieldGrid } from "./field-grid";
-import type { StationInputsProps } from "./station-inputs-props";
 
 const CONTAINERS = [
   { value: "bottle", text: "Bottle" },
@@ -19,14 +18,14 @@ const PRIMING = [
 ] as const;
 
 /** What the beer is put into, and how it comes by its carbonation. */
-export function PackageInputs({ draft, problems }: StationInputsProps): ReactElement {
+export function PackageInputs(): ReactElement {
   return (
     <FieldGrid>
-      <DraftSelect draft={draft} name="packaging.container" label="Container" options={CONTAINERS} />
-      <DraftNumber {...{ draft, problems }} name="packaging.carbonation" />
-      <DraftSelect draft={draft} name="packaging.priming" label="Priming" options={PRIMING} />
-      <DraftNumber {...{ draft, problems }} name="packaging.warmest" label="Warmest since fermentation" />
-      <DraftNumber {...{ draft, problems }} name="packaging.rated" label="Container is made for" />
+      <DraftSelect name="packaging.container" label="Container" options={CONTAINERS} />
+      <DraftNumber name="packaging.carbonation" />
+      <DraftSelect name="packaging.priming" label="Priming" options={PRIMING} />
+      <DraftNumber name="packaging.warmest" label="Warmest since fermentation" />
+      <DraftNumber name="packaging.rated" label="Container is made for" />
     </FieldGrid>
   );
 }

@@ -8,6 +8,7 @@ import { ACID_NAMES } from "./acid-names";
 import { ionName, NUMBER_FIELDS, saltName, type Draft } from "./draft";
 import { DraftReader } from "./draft-reader";
 import { readRows, type RowKeys } from "./read-rows";
+import { rowNames, type RowNames } from "./row-labels";
 
 /** What a draft says when it is read. */
 export interface DraftReading {
@@ -19,6 +20,8 @@ export interface DraftReading {
   readonly entered: Readonly<Record<string, string>>;
   /** The name of the control by the path of the stored field. */
   readonly controls: ReadonlyMap<string, string>;
+  /** How each row is spoken of, by list and key. */
+  readonly names: RowNames;
 }
 
 const PRIMING_SUGARS: readonly PrimingSugar[] = ["sucrose", "dextroseMonohydrate", "dextroseAnhydrous"];
@@ -26,7 +29,8 @@ const PRIMING_SUGARS: readonly PrimingSugar[] = ["sucrose", "dextroseMonohydrate
 /** Reads a draft as a recipe; the numbers without a unit are in the units of the person who writes. */
 export function readDraft(draft: Draft, preferences: Preferences): DraftReading {
   const reader = new DraftReader(preferences);
-  const { rows, keys } = readRows(draft, reader);
+  const names = rowNames(draft);
+  const { rows, keys } = readRows(draft, reader, names);
   const recipe: Recipe = { ...rows, ...singles(draft, reader), water: waterOf(draft, reader) };
   const ambient: Ambient = {
     air: number(draft, reader, "ambient.air"),
@@ -48,6 +52,7 @@ export function readDraft(draft: Draft, preferences: Preferences): DraftReading 
     problems: Object.fromEntries(reader.problems),
     entered: Object.fromEntries(reader.entered),
     controls: reader.controls,
+    names,
   };
 }
 

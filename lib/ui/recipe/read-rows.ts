@@ -5,7 +5,7 @@ import { FERMENTABLE_FIELDS, HOP_FIELDS, MASH_STEP_FIELDS } from "@/lib/model/re
 import { cellName, type Column, type Draft, type GristList, type HopList, type Row, type RowList } from "./draft";
 import type { DraftReader } from "./draft-reader";
 import { EMPTY } from "./entry";
-import { cellLabel } from "./row-labels";
+import { cellLabel, type RowNames } from "./row-labels";
 
 /** Which row of the draft became which row of the recipe. */
 export interface RowKeys {
@@ -25,12 +25,13 @@ const KINDS: readonly FermentableKind[] = ["malt", "adjunct", "sugar", "malt ext
 export function readRows(
   draft: Draft,
   reader: DraftReader,
+  names: RowNames,
 ): { readonly rows: Pick<Recipe, "mash" | "fermentables" | "hops">; readonly keys: RowKeys } {
   const mash: MashStep[] = [];
   const fermentables: Fermentable[] = [];
   const hops: HopAddition[] = [];
   const keys = { fermentables: new Array<string>(), hops: new Array<string>() };
-  for (const at of rowsOf(draft, "steps", reader, "mash")) {
+  for (const at of rowsOf({ draft, reader, names }, "steps", "mash")) {
     const step = at(mash.length);
     if (step.isBlank) continue;
     mash.push({
@@ -39,7 +40,7 @@ export function readRows(
     });
   }
   for (const list of GRIST) {
-    for (const at of rowsOf(draft, list, reader, "fermentables")) {
+    for (const at of rowsOf({ draft, reader, names }, list, "fermentables")) {
       const row = at(fermentables.length);
       if (row.isBlank) continue;
       keys.fermentables.push(row.key);
@@ -47,7 +48,7 @@ export function readRows(
     }
   }
   for (const [list, use] of HOPS) {
-    for (const at of rowsOf(draft, list, reader, "hops")) {
+    for (const at of rowsOf({ draft, reader, names }, list, "hops")) {
       const row = at(hops.length);
       if (row.isBlank) continue;
       // The use of a hop is the list it stands in; a message about it stands at its name.
@@ -69,13 +70,18 @@ interface RowReader {
 }
 
 /** For each row of a list, a reader that is told the row's place in the recipe. */
-function rowsOf(draft: Draft, list: RowList, reader: DraftReader, stem: string): ((place: number) => RowReader)[] {
-  return draft.rows[list].map((row, index) => (place) => {
+function rowsOf(
+  { draft, reader, names }: { readonly draft: Draft; readonly reader: DraftReader; readonly names: RowNames },
+  list: RowList,
+  stem: string,
+): ((place: number) => RowReader)[] {
+  return draft.rows[list].map((row) => (place) => {
+    const called = names.get(`${list}.${row.key}`) ?? "";
     const cell = <U extends string>(column: Column, field: MeasuredField<U>) => ({
       name: cellName(list, row.key, column),
       path: `${stem}.${place}.${column}`,
       entry: row.cells[column] ?? EMPTY,
-      label: cellLabel(list, row, index, column),
+      label: cellLabel(called, column),
       field,
     });
     return {

@@ -1,31 +1,23 @@
 "use client";
 
-import dynamic from "next/dynamic";
-import { useMemo, useReducer, type ReactElement } from "react";
-import type { ActionResult } from "@/lib/model/action-result";
+import { useMemo, useState, type ReactElement, type ReactNode } from "react";
 import type { Preferences } from "@/lib/model/preferences";
 import type { RecipeContent } from "@/lib/model/recipe-content";
 import { ExplanationPanel } from "../explanation-panel";
 import { useHydrated } from "../use-hydrated";
-import { BeerPanel } from "./beer-panel";
 import { ChoiceLists } from "./choice-lists";
 import { draftFromContent } from "./draft-from-content";
 import { EditorContext, type Editor } from "./editor-context";
-import { editorReducer, openEditor, type KettleChoice } from "./editor-state";
+import { editorReducer, openEditor, type EditorState, type KettleChoice } from "./editor-state";
+import { createEditorStore } from "./editor-store";
+import { draftFromKept } from "./kept-draft";
+import { RecipeBody } from "./recipe-body";
 import { RecipeHead } from "./recipe-head";
-import { RecipeNotes } from "./recipe-notes";
-import { RecipeTable } from "./recipe-table";
-import { RemovedLine } from "./removed-line";
-import type { RecipeToSave, SaveAnswer } from "./save-answer";
-import { SavePanel } from "./save-panel";
+import { RecipeWriting, type Saving } from "./recipe-writing";
 import { SpokenSummary } from "./spoken-summary";
+import { useDelayedIntervals } from "./use-delayed-intervals";
 import { useExplanation } from "./use-explanation";
-import { useIntervals } from "./use-intervals";
 import { useReference } from "./use-reference";
-import { useSave } from "./use-save";
-
-// Limits come with their words, which nobody needs whose recipe fits.
-const FitNotice = dynamic(() => import("./fit-notice"));
 
 /**
  * The recipe as one ledger: ingredients stand where they go in, and every number follows each keystroke.
@@ -38,58 +30,36 @@ export interface RecipeLedgerProps {
   readonly content: RecipeContent;
   readonly kettles: readonly KettleChoice[];
   readonly preferences: Preferences;
-  readonly saving: {
-    readonly baseRev: number | null;
-    readonly send: (recipe: RecipeToSave) => Promise<ActionResult<SaveAnswer>>;
-    /** Where the revisions of this recipe are read; a number follows. */
-    readonly revisionStem: string;
-  } | null;
+  readonly saving: Saving | null;
+  /** What else is known of a recipe that is written here. */
+  readonly children?: ReactNode;
 }
 
-export function RecipeLedger({ title, content, kettles, preferences, saving }: RecipeLedgerProps): ReactElement {
-  const setting = useMemo(() => ({ kettles, preferences }), [kettles, preferences]);
-  const reducer = useMemo(() => editorReducer(setting), [setting]);
-  const [editor, dispatch] = useReducer(reducer, null, () =>
-    openEditor(draftFromContent({ title, content, preferences }), kettles[0]?.id ?? "", setting),
-  );
-  const reference = useReference();
-  const { explanation, open, close } = useExplanation(editor.shown);
+export function RecipeLedger(props: RecipeLedgerProps): ReactElement {
+  const { title, content, kettles, preferences, saving, children } = props;
+  const [store] = useState(() => createEditorStore(editorReducer({ kettles, preferences }), firstState(props)));
   const isReadOnly = saving === null;
+  const reference = useReference();
+  const { explanation, open, close } = useExplanation(store);
   const isHydrated = useHydrated();
+  useDelayedIntervals(store);
   const context = useMemo<Editor>(
-    () => ({ preferences, isReadOnly, dispatch, reference, explain: open }),
-    [preferences, isReadOnly, reference, open],
+    () => ({ preferences, isReadOnly, store, dispatch: store.dispatch, reference, explain: open }),
+    [preferences, isReadOnly, store, reference, open],
   );
-  const save = useSave({ baseRev: saving?.baseRev ?? null, kettles, send: saving?.send ?? refuse });
-  const ranges = useIntervals(editor.shown);
-  const brewed = editor.shown?.brewed ?? null;
-  const broken = brewed?.ledger.limits.filter(({ ok }) => !ok) ?? [];
-  const kettleName = kettles.find(({ id }) => id === editor.kettle)?.equipment.name ?? "";
   return (
     <EditorContext value={context}>
       {/* Before the page has its scripts, what somebody types would be lost. */}
       <fieldset disabled={!isHydrated} className="contents">
-        <RecipeHead editor={editor} kettles={kettles} />
-        {/* The beer stays in sight as long as the rows do. */}
-        <div>
-          <BeerPanel editor={editor} intervals={ranges} />
-          {broken.length === 0 ? null : <FitNotice {...{ broken, kettleName, preferences }} />}
-          <RecipeTable editor={editor} intervals={ranges} kettleName={kettleName} />
-        </div>
-        <RemovedLine removed={editor.removed} />
-        <RecipeNotes draft={editor.draft} />
-        {saving === null ? null : (
-          <SavePanel
-            saving={save}
-            editor={editor}
-            kettleName={kettleName}
-            preferences={preferences}
-            revisionHref={(rev) => `${saving.revisionStem}${rev}`}
-          />
+        {saving === null ? (
+          <>
+            <RecipeHead kettles={kettles} />
+            <RecipeBody kettles={kettles} />
+          </>
+        ) : (
+          <RecipeWriting {...{ title, content, kettles, saving }}>{children}</RecipeWriting>
         )}
-        {brewed === null ? null : (
-          <SpokenSummary ledger={brewed.ledger} waitingFor={editor.waitingFor} preferences={preferences} />
-        )}
+        <SpokenSummary />
         <ChoiceLists />
         <ExplanationPanel explanation={explanation} preferences={preferences} onClose={close} onFollow={open} />
       </fieldset>
@@ -97,6 +67,11 @@ export function RecipeLedger({ title, content, kettles, preferences, saving }: R
   );
 }
 
-function refuse(): Promise<ActionResult<SaveAnswer>> {
-  return Promise.resolve({ status: "refused", message: "This recipe is only read here." });
+/** One's own draft where there is one, and otherwise what is published. */
+function firstState({ title, content, kettles, preferences, saving }: RecipeLedgerProps): EditorState {
+  const setting = { kettles, preferences };
+  const published = draftFromContent({ title, content, preferences });
+  const kept = saving?.drafting.initial?.kept ?? null;
+  if (kept === null) return openEditor(published, "", setting);
+  return { ...openEditor(draftFromKept(kept, published, preferences), kept.kettle, setting), note: kept.note };
 }

@@ -2,13 +2,13 @@
 
 import type { ReactElement } from "react";
 import { fieldIds } from "../field-ids";
-import type { Draft } from "./draft";
 import { useEditor } from "./editor-context";
+import { useEditorValue } from "./use-editor-value";
 
 /** Free text about the recipe. */
-export function RecipeNotes({ draft }: { readonly draft: Draft }): ReactElement | null {
+export function RecipeNotes(): ReactElement | null {
   const { isReadOnly, dispatch } = useEditor();
-  const { text } = draft.fields.notes;
+  const text = useEditorValue(({ draft }) => draft.fields.notes.text);
   const { control } = fieldIds("notes");
   if (isReadOnly) {
     return text === "" ? null : (

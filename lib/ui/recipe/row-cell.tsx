@@ -2,32 +2,35 @@
 
 import { useState, type ReactElement } from "react";
 import type { MeasuredField } from "@/lib/model/field";
+import { amountEcho } from "../amount-echo";
 import { fieldIds } from "../field-ids";
 import { fieldUnit } from "../read-field";
-import { cellName, rowField, type Column, type Row, type RowList } from "./draft";
+import { cellName, rowField, type Column, type RowList } from "./draft";
 import { useEditor } from "./editor-context";
-import { EMPTY } from "./entry";
-import { KindSelect } from "./kind-select";
+import type { Entry } from "./entry";
 import { fillFromName } from "./fill-from-name";
-import { columnHeading } from "./row-layout";
+import { KindSelect } from "./kind-select";
 import { cellLabel } from "./row-labels";
+import { columnHeading } from "./row-layout";
 import { unitBeside } from "./unit-beside";
+import { useCell, useProblem } from "./use-row-value";
 
 /** One cell of an ingredient row: a text, a number or a kind. */
 export interface RowCellProps {
   readonly list: RowList;
-  readonly row: Row;
-  readonly index: number;
+  readonly rowKey: string;
+  /** How the row is spoken of. */
+  readonly rowName: string;
   readonly column: Column;
-  readonly error: string | undefined;
 }
 
 export function RowCell(props: RowCellProps): ReactElement {
-  const { list, row, index, column } = props;
+  const { list, rowKey, rowName, column } = props;
   const { preferences, isReadOnly } = useEditor();
+  const entry = useCell(list, rowKey, column);
+  const { text } = entry;
   const field = rowField(list, column);
   const unit = field === null ? "" : fieldUnit(field, preferences);
-  const { text } = row.cells[column] ?? EMPTY;
   const heading = columnHeading(list, column);
   return (
     <div className={column === "name" ? "col-span-3 min-w-0 md:col-span-1" : "min-w-0"}>
@@ -36,40 +39,41 @@ export function RowCell(props: RowCellProps): ReactElement {
       </span>
       {isReadOnly ? (
         <span className={field === null ? "block" : "block md:text-end"}>
-          <span className="sr-only">{cellLabel(list, row, index, column)}: </span>
+          <span className="sr-only">{cellLabel(rowName, column)}: </span>
           {text === "" ? "—" : text}
           {text === "" ? null : <span className="quantity-unit md:hidden">{unitBeside(text, unit)}</span>}
         </span>
       ) : (
-        <Control {...props} text={text} field={field} unit={unit} />
+        <Control {...props} entry={entry} field={field} unit={unit} />
       )}
     </div>
   );
 }
 
 interface ControlProps extends RowCellProps {
-  readonly text: string;
+  readonly entry: Entry;
   readonly field: MeasuredField | null;
   readonly unit: string;
 }
 
-function Control({ list, row, index, column, error, text, field, unit }: ControlProps): ReactElement {
-  const { dispatch, preferences, reference } = useEditor();
+function Control({ list, rowKey, rowName, column, entry, field, unit }: ControlProps): ReactElement {
+  const { preferences } = useEditor();
   const [isFocused, setFocused] = useState(false);
-  const name = cellName(list, row.key, column);
+  const type = useTyping({ list, rowKey, column });
+  const name = cellName(list, rowKey, column);
+  const error = useProblem(name);
   const ids = fieldIds(name);
-  const label = cellLabel(list, row, index, column);
-  const type = (written: string): void => {
-    dispatch({ type: "type in row", list, row: row.key, column, text: written });
-    if (column !== "name" || reference === null) return;
-    const entries = fillFromName({ list, name: written, reference, preferences });
-    if (entries !== null) dispatch({ type: "fill row", list, row: row.key, entries });
-  };
-  if (column === "kind") return <KindSelect list={list} id={ids.control} label={label} kind={text} onChange={type} />;
+  const label = cellLabel(rowName, column);
+  if (column === "kind")
+    return <KindSelect list={list} id={ids.control} label={label} kind={entry.text} onChange={type} />;
   const shownError = isFocused ? undefined : error;
-  const described = [unit === "" ? "" : unitId(list, column), shownError === undefined ? "" : ids.error].filter(
-    Boolean,
-  );
+  const echo = field === null ? null : amountEcho({ text: entry.text, field, preferences });
+  const note = entry.solvedFor ?? echo;
+  const described = [
+    unit === "" ? "" : unitId(list, column),
+    note === null ? "" : ids.hint,
+    shownError === undefined ? "" : ids.error,
+  ].filter(Boolean);
   return (
     <>
       <input
@@ -84,7 +88,7 @@ function Control({ list, row, index, column, error, text, field, unit }: Control
         aria-invalid={shownError !== undefined}
         autoComplete="off"
         maxLength={80}
-        value={text}
+        value={entry.text}
         onChange={(event) => type(event.target.value)}
         onFocus={(event) => {
           setFocused(true);
@@ -92,6 +96,11 @@ function Control({ list, row, index, column, error, text, field, unit }: Control
         }}
         onBlur={() => setFocused(false)}
       />
+      {note === null ? null : (
+        <span id={ids.hint} className="block text-end text-sm text-muted">
+          {note}
+        </span>
+      )}
       {shownError === undefined ? null : (
         <span id={ids.error} className="field-error text-sm">
           {shownError}
@@ -99,6 +108,18 @@ function Control({ list, row, index, column, error, text, field, unit }: Control
       )}
     </>
   );
+}
+
+/** Types into a cell; a name from the lists brings its figures with it. */
+function useTyping(at: Pick<RowCellProps, "list" | "rowKey" | "column">): (written: string) => void {
+  const { list, rowKey, column } = at;
+  const { dispatch, preferences, reference } = useEditor();
+  return (written) => {
+    dispatch({ type: "type in row", list, row: rowKey, column, text: written });
+    if (column !== "name" || reference === null) return;
+    const entries = fillFromName({ list, name: written, reference, preferences });
+    if (entries !== null) dispatch({ type: "fill row", list, row: rowKey, entries });
+  };
 }
 
 function datalistOf(list: RowList): string {

@@ -2,36 +2,32 @@
 
 import { memo, type KeyboardEvent, type ReactElement } from "react";
 import { flushSync } from "react-dom";
-import type { Row, RowList } from "./draft";
+import type { RowList } from "./draft";
 import { useEditor } from "./editor-context";
 import { RowActions } from "./row-actions";
 import { RowCell } from "./row-cell";
-import { rowName } from "./row-labels";
 import { ROW_LAYOUTS } from "./row-layout";
 import { RowResult } from "./row-result";
+import { useRowName } from "./use-row-value";
 
 /** One ingredient or step: its cells, what the ledger makes of it, and its buttons. */
 export interface RowEditorProps {
   readonly list: RowList;
-  readonly row: Row;
+  readonly rowKey: string;
   readonly index: number;
   readonly count: number;
-  /** Messages by control, or nothing: an unchanged row is not drawn again. */
-  readonly problems: Readonly<Record<string, string>> | undefined;
-  /** Share of the extract, or IBU, by the list's layout. */
-  readonly result: number | null;
 }
 
 export const RowEditor = memo(function RowEditor(props: RowEditorProps): ReactElement {
-  const { list, row, index, count, problems, result } = props;
+  const { list, rowKey, index, count } = props;
   const { isReadOnly, dispatch } = useEditor();
   const layout = ROW_LAYOUTS[list];
-  const name = rowName(list, row, index);
+  const name = useRowName(list, rowKey);
 
   function move(by: -1 | 1): void {
     // Moving the row in the page takes the focus off it in some browsers.
     const focused = document.activeElement;
-    flushSync(() => dispatch({ type: "move row", list, row: row.key, by }));
+    flushSync(() => dispatch({ type: "move row", list, row: rowKey, by }));
     if (focused instanceof HTMLElement) focused.focus();
   }
 
@@ -45,7 +41,7 @@ export const RowEditor = memo(function RowEditor(props: RowEditorProps): ReactEl
     if (event.key === "Enter" && isLastCell) {
       event.preventDefault();
       const item = event.currentTarget;
-      flushSync(() => dispatch({ type: "add row", list, below: row.key }));
+      flushSync(() => dispatch({ type: "add row", list, below: rowKey }));
       item.nextElementSibling?.querySelector("input")?.focus();
     }
   }
@@ -56,12 +52,10 @@ export const RowEditor = memo(function RowEditor(props: RowEditorProps): ReactEl
       onKeyDown={isReadOnly ? undefined : onKeyDown}
     >
       {layout.columns.map((column) => (
-        <RowCell key={column} {...{ list, row, index, column }} error={problems?.[`${list}.${row.key}.${column}`]} />
+        <RowCell key={column} {...{ list, rowKey, column }} rowName={name} />
       ))}
-      {layout.result === null ? null : (
-        <RowResult id={`${list}.${row.key}`} name={name} kind={layout.result} value={result} />
-      )}
-      {isReadOnly ? null : <RowActions {...{ list, name, index, count, move }} rowKey={row.key} />}
+      {layout.result === null ? null : <RowResult id={`${list}.${rowKey}`} name={name} kind={layout.result} />}
+      {isReadOnly ? null : <RowActions {...{ list, rowKey, name, index, count, move }} />}
     </li>
   );
 });

@@ -1,60 +1,68 @@
 "use client";
 
-import { useId, type MouseEvent, type ReactElement } from "react";
+import { useCallback, useId, useState, type ClipboardEvent, type MouseEvent, type ReactElement } from "react";
 import { flushSync } from "react-dom";
-import type { FieldErrors } from "@/lib/model/field-errors";
 import { fieldIds } from "../field-ids";
 import { fieldUnit } from "../read-field";
-import { rowField, type Draft, type RowList } from "./draft";
+import { rowField, type RowList } from "./draft";
 import { useEditor } from "./editor-context";
+import type { EditorState } from "./editor-state";
+import { PasteDialog } from "./paste-dialog";
 import { unitId } from "./row-cell";
 import { RowEditor } from "./row-editor";
 import { columnHeading, ROW_LAYOUTS } from "./row-layout";
+import { useEditorValue } from "./use-editor-value";
 
 /** The rows that go in at one place: grist, hops, mash steps. */
-export interface IngredientRowsProps {
-  readonly list: RowList;
-  readonly draft: Draft;
-  readonly problems: FieldErrors;
-  /** What the ledger gives back, by list and row. */
-  readonly results: ReadonlyMap<string, number>;
-}
-
-export function IngredientRows({ list, draft, problems, results }: IngredientRowsProps): ReactElement | null {
+export function IngredientRows({ list }: { readonly list: RowList }): ReactElement | null {
   const { isReadOnly } = useEditor();
   const headingId = useId();
-  const rows = draft.rows[list];
+  const keys = useEditorValue(useCallback(({ draft }: EditorState) => keysOf(draft.rows[list]), [list]));
+  const problem = useEditorValue(useCallback(({ reading }: EditorState) => reading.problems[list], [list]));
+  const [pasting, setPasting] = useState<string | null>(null);
+  const rows = keys === "" ? [] : keys.split(" ");
   const layout = ROW_LAYOUTS[list];
   if (isReadOnly && rows.length === 0) return null;
   return (
-    <section aria-labelledby={headingId} id={fieldIds(list).control}>
+    <section
+      aria-labelledby={headingId}
+      id={fieldIds(list).control}
+      onPaste={isReadOnly || pasting !== null ? undefined : (event) => takeTable(event, setPasting)}
+    >
       <h3 id={headingId} className="text-base">
         {layout.heading}
       </h3>
       {rows.length === 0 ? null : <Headings list={list} />}
       <ol>
-        {rows.map((row, index) => (
-          <RowEditor
-            key={row.key}
-            list={list}
-            row={row}
-            index={index}
-            count={rows.length}
-            problems={problemsOf(problems, `${list}.${row.key}.`)}
-            result={results.get(`${list}.${row.key}`) ?? null}
-          />
+        {rows.map((key, index) => (
+          <RowEditor key={key} list={list} rowKey={key} index={index} count={rows.length} />
         ))}
       </ol>
-      {problems[list] === undefined ? null : <p className="field-error">{problems[list]}</p>}
-      {isReadOnly ? null : <AddButton list={list} words={layout.addWords} />}
+      {problem === undefined ? null : <p className="field-error">{problem}</p>}
+      {isReadOnly ? null : (
+        <p className="no-print flex flex-wrap gap-x-4">
+          <AddButton list={list} words={layout.addWords} />
+          <button type="button" className="button-link" onClick={() => setPasting("")}>
+            Paste rows<span className="sr-only">: {layout.heading}</span>
+          </button>
+        </p>
+      )}
+      {pasting === null ? null : <PasteDialog list={list} text={pasting} onClose={() => setPasting(null)} />}
     </section>
   );
 }
 
-/** Only this row's messages; undefined when it has none, so that the row stays as it was drawn. */
-function problemsOf(problems: FieldErrors, stem: string): FieldErrors | undefined {
-  const own = Object.entries(problems).filter(([name]) => name.startsWith(stem));
-  return own.length === 0 ? undefined : Object.fromEntries(own);
+/** A table that is pasted into a cell is meant for the list. */
+function takeTable(event: ClipboardEvent<HTMLElement>, open: (text: string) => void): void {
+  const text = event.clipboardData.getData("text/plain");
+  if (!/[\t\n]/.test(text.trim())) return;
+  event.preventDefault();
+  open(text);
+}
+
+/** As one text, which is the same as long as no row comes, goes or moves. */
+function keysOf(rows: EditorState["draft"]["rows"][RowList]): string {
+  return rows.map(({ key }) => key).join(" ");
 }
 
 function Headings({ list }: { readonly list: RowList }): ReactElement {

@@ -1,21 +1,29 @@
 "use client";
 
-import type { ReactElement } from "react";
+import { useCallback, type ReactElement } from "react";
 import { formatQuantity } from "../format-quantity";
 import { useEditor } from "./editor-context";
+import { isPrintedAlike, type Shown } from "./shown";
+import { useShownValue } from "./use-shown-value";
 
 /** What the ledger gives back for one row; it opens its explanation. */
 export function RowResult(props: {
   readonly id: string;
   readonly name: string;
   readonly kind: "share" | "bitterness";
-  readonly value: number | null;
 }): ReactElement {
   const { preferences, explain } = useEditor();
-  const { id, name, kind, value } = props;
+  const { id, name, kind } = props;
   const words = kind === "share" ? "Share of the extract" : "Bitterness";
   const dimension = kind === "share" ? "fraction" : "bitterness";
-  const shown = value === null ? null : formatQuantity({ value, dimension, preferences });
+  const select = useCallback(
+    (of: Shown | null) => {
+      const value = of?.results.get(id);
+      return value === undefined ? null : formatQuantity({ value, dimension, preferences });
+    },
+    [id, dimension, preferences],
+  );
+  const shown = useShownValue(select, isPrintedAlike);
   return (
     <div className="flex min-h-11 flex-col md:min-h-0 md:items-end">
       <span aria-hidden className="text-sm text-muted md:hidden">

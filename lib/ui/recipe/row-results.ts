@@ -1,11 +1,10 @@
-import type { EditorState } from "./editor-state";
+import type { Ledger } from "@/lib/calc/ledger";
+import type { RowKeys } from "./read-rows";
 
 /** What the ledger gives back for each row: its share of the extract, or its bitterness. */
-export function rowResults(shown: EditorState["shown"]): ReadonlyMap<string, number> {
+export function rowResults(ledger: Ledger, keys: RowKeys): ReadonlyMap<string, number> {
   const results = new Map<string, number>();
-  if (shown === null) return results;
-  const { ledger } = shown.brewed;
-  shown.keys.fermentables.forEach((key, i) => results.set(key, ledger.fermentables[i]?.share ?? 0));
-  shown.keys.hops.forEach((key, i) => results.set(key, ledger.hops[i]?.ibu ?? 0));
+  keys.fermentables.forEach((key, i) => results.set(key, ledger.fermentables[i]?.share ?? 0));
+  keys.hops.forEach((key, i) => results.set(key, ledger.hops[i]?.ibu ?? 0));
   return results;
 }

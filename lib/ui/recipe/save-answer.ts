@@ -1,3 +1,4 @@
+import type { ActionResult } from "@/lib/model/action-result";
 import type { RecipeContent } from "@/lib/model/recipe-content";
 
 /** A recipe on its way to be saved; `baseRev` null for one that is new. */
@@ -21,3 +22,5 @@ export type SaveAnswer =
   | { readonly ok: true; readonly rev: number }
   | { readonly ok: false; readonly reason: "unchanged" }
   | { readonly ok: false; readonly reason: "stale"; readonly newer: NewerRevision };
+
+export type SendRecipe = (recipe: RecipeToSave) => Promise<ActionResult<SaveAnswer>>;

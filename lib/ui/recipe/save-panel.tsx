@@ -1,30 +1,32 @@
 "use client";
 
-import { useState, type ReactElement, type SubmitEvent } from "react";
-import type { Preferences } from "@/lib/model/preferences";
+import type { ReactElement, SubmitEvent } from "react";
 import { ErrorSummary } from "../error-summary";
 import { SubmitButton } from "../submit-button";
 import { TextField } from "../text-field";
-import type { EditorState } from "./editor-state";
+import { useEditor } from "./editor-context";
+import type { KettleChoice } from "./editor-state";
 import { StaleNotice } from "./stale-notice";
-import type { Saving, SaveState } from "./use-save";
+import { useEditorValue } from "./use-editor-value";
+import { useKettleName } from "./use-kettle-name";
+import type { Publishing, SaveState } from "./use-save";
 
 /** Note and button with which a draft becomes a revision, and what came of it. */
 export interface SavePanelProps {
-  readonly saving: Saving;
-  readonly editor: EditorState;
-  readonly kettleName: string;
-  readonly preferences: Preferences;
-  readonly revisionHref: (rev: number) => string;
+  readonly kettles: readonly KettleChoice[];
+  readonly saving: Publishing;
+  readonly revisionStem: string;
 }
 
-export function SavePanel({ saving, editor, kettleName, preferences, revisionHref }: SavePanelProps): ReactElement {
-  const [message, setMessage] = useState("");
+export function SavePanel({ kettles, saving, revisionStem }: SavePanelProps): ReactElement {
+  const { dispatch } = useEditor();
+  const kettleName = useKettleName(kettles);
+  const note = useEditorValue((state) => state.note);
   const { state, baseRev } = saving;
 
   function submit(event: SubmitEvent<HTMLFormElement>): void {
     event.preventDefault();
-    saving.save(editor, message);
+    saving.save();
   }
 
   return (
@@ -32,7 +34,12 @@ export function SavePanel({ saving, editor, kettleName, preferences, revisionHre
       <h2>Save</h2>
       {state.status === "wrong" ? <ErrorSummary errors={state.errors} /> : null}
       {state.status === "stale" ? (
-        <StaleNotice newer={state.newer} draft={editor.draft} preferences={preferences} revisionHref={revisionHref} />
+        <StaleNotice
+          newer={state.newer}
+          revisionHref={`${revisionStem}${state.newer.rev}`}
+          onCopy={saving.saveCopy}
+          isPending={saving.isPending}
+        />
       ) : null}
       <p className="text-muted">
         The amounts are for <strong>{kettleName}</strong>. What they give there is the intention for every other kettle.
@@ -43,8 +50,8 @@ export function SavePanel({ saving, editor, kettleName, preferences, revisionHre
           label="Note on the change"
           hint="What somebody reads who comes after you."
           maxLength={500}
-          value={message}
-          onChange={(event) => setMessage(event.target.value)}
+          value={note}
+          onChange={(event) => dispatch({ type: "note", text: event.target.value })}
         />
       </div>
       <div className="flex flex-wrap items-center gap-4">

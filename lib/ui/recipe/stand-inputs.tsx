@@ -5,7 +5,7 @@ import { DraftNumber } from "./draft-number";
 import { DraftSelect } from "./draft-select";
 import { FieldGrid } from "./field-grid";
 import { IngredientRows } from "./row-list";
-import type { StationInputsProps } from "./station-inputs-props";
+import { useEditorValue } from "./use-editor-value";
 
 const STAND = [
   { value: "no", text: "No, chilled at once" },
@@ -13,18 +13,17 @@ const STAND = [
 ] as const;
 
 /** The rest of the hopped wort below boiling. */
-export function StandInputs(props: StationInputsProps): ReactElement {
-  const { draft, problems } = props;
-  const hasStand = draft.fields.stand.text === "yes";
-  const hasHops = draft.rows.standHops.length > 0;
+export function StandInputs(): ReactElement {
+  const hasStand = useEditorValue(({ draft }) => draft.fields.stand.text === "yes");
+  const hasHops = useEditorValue(({ draft }) => draft.rows.standHops.length > 0);
   return (
     <div className="flex flex-col gap-5">
       <FieldGrid>
-        <DraftSelect draft={draft} name="stand" label="Hop stand" options={STAND} />
-        {hasStand ? <DraftNumber {...{ draft, problems }} name="stand.celsius" /> : null}
-        {hasStand ? <DraftNumber {...{ draft, problems }} name="stand.minutes" /> : null}
+        <DraftSelect name="stand" label="Hop stand" options={STAND} />
+        {hasStand ? <DraftNumber name="stand.celsius" /> : null}
+        {hasStand ? <DraftNumber name="stand.minutes" /> : null}
       </FieldGrid>
-      {hasStand || hasHops ? <IngredientRows list="standHops" {...props} /> : null}
+      {hasStand || hasHops ? <IngredientRows list="standHops" /> : null}
     </div>
   );
 }

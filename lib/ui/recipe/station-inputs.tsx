@@ -1,5 +1,3 @@
-"use client";
-
 import type { ReactNode } from "react";
 import type { Station } from "@/lib/calc/ledger";
 import { FermenterInputs } from "./fermenter-inputs";
@@ -7,17 +5,14 @@ import { KettleInputs } from "./kettle-inputs";
 import { MashInputs } from "./mash-inputs";
 import { PackageInputs } from "./package-inputs";
 import { StandInputs } from "./stand-inputs";
-import type { StationInputsProps } from "./station-inputs-props";
 import { WaterInputs } from "./water-inputs";
 
-/** What goes in at each station; nothing is added while lautering. */
-export function stationInputs(props: StationInputsProps): Readonly<Partial<Record<Station, ReactNode>>> {
-  return {
-    water: <WaterInputs {...props} />,
-    mash: <MashInputs {...props} />,
-    kettle: <KettleInputs {...props} />,
-    stand: <StandInputs {...props} />,
-    fermenter: <FermenterInputs {...props} />,
-    package: <PackageInputs {...props} />,
-  };
-}
+/** What goes in at each station; nothing is added while lautering. Each part listens for itself. */
+export const STATION_INPUTS: Readonly<Partial<Record<Station, ReactNode>>> = {
+  water: <WaterInputs />,
+  mash: <MashInputs />,
+  kettle: <KettleInputs />,
+  stand: <StandInputs />,
+  fermenter: <FermenterInputs />,
+  package: <PackageInputs />,
+};

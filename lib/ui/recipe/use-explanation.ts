@@ -1,9 +1,10 @@
 "use client";
 
-import { useCallback, useEffect, useRef, useState } from "react";
+import { useCallback, useState } from "react";
 import type { ExplainedNumber } from "@/lib/calc/explain";
 import { QUANTITIES, type QuantityId } from "@/lib/calc/ledger";
-import type { EditorState } from "./editor-state";
+import type { EditorStore } from "./editor-store";
+import type { Shown } from "./shown";
 
 /** The explanation that is open. The explanations themselves come when the first is asked for. */
 export interface OpenExplanation {
@@ -13,24 +14,20 @@ export interface OpenExplanation {
   readonly close: () => void;
 }
 
-type Shown = EditorState["shown"];
-
-export function useExplanation(shown: Shown): OpenExplanation {
+export function useExplanation(store: EditorStore): OpenExplanation {
   const [explanation, setExplanation] = useState<ExplainedNumber | null>(null);
-  const latest = useRef(shown);
-  useEffect(() => {
-    latest.current = shown;
-  }, [shown]);
-
   // It never changes, so that rows which hold it are not drawn again.
-  const open = useCallback((id: string): void => {
-    void explained(latest.current, id).then(setExplanation);
-  }, []);
+  const open = useCallback(
+    (id: string): void => {
+      void explained(store.state().shown, id).then(setExplanation);
+    },
+    [store],
+  );
   const close = useCallback(() => setExplanation(null), []);
   return { explanation, open, close };
 }
 
-async function explained(shown: Shown, id: string): Promise<ExplainedNumber | null> {
+async function explained(shown: Shown | null, id: string): Promise<ExplainedNumber | null> {
   if (shown === null) return null;
   const { explain, explainFermentable, explainHop } = await import("@/lib/calc/explain");
   if (isQuantityId(id)) return explain({ ...shown.brewed, id });

@@ -3,8 +3,10 @@
 import { useState, useTransition } from "react";
 import type { ActionResult } from "@/lib/model/action-result";
 import type { FieldErrors } from "@/lib/model/field-errors";
+import type { DraftKeeper } from "./draft-keeper";
+import { useEditor } from "./editor-context";
 import type { EditorState, KettleChoice } from "./editor-state";
-import type { NewerRevision, RecipeToSave, SaveAnswer } from "./save-answer";
+import type { NewerRevision, RecipeToSave, SaveAnswer, SendRecipe } from "./save-answer";
 
 export type SaveState =
   | { readonly status: "none" | "unchanged" }
@@ -12,39 +14,73 @@ export type SaveState =
   | { readonly status: "stale"; readonly newer: NewerRevision }
   | { readonly status: "wrong"; readonly errors: FieldErrors };
 
-export interface Saving {
+/** Publishing, as it stands. */
+export interface Publishing {
   readonly state: SaveState;
   readonly isPending: boolean;
   /** The revision that the next save goes on top of; null for a recipe that is not saved yet. */
   readonly baseRev: number | null;
-  readonly save: (editor: EditorState, message: string) => void;
+  readonly save: () => void;
+  readonly saveCopy: () => void;
 }
 
-/** Saves a draft. Nothing is overwritten: a save on an old revision is answered with the newer one. */
+/** Publishes a draft. Nothing is overwritten: a save on an old revision is answered with the newer one. */
 export function useSave(a: {
-  readonly baseRev: number | null;
+  readonly keeper: DraftKeeper;
   readonly kettles: readonly KettleChoice[];
-  readonly send: (recipe: RecipeToSave) => Promise<ActionResult<SaveAnswer>>;
-}): Saving {
-  const [state, setState] = useState<SaveState>({ status: "none" });
-  const [baseRev, setBaseRev] = useState(a.baseRev);
+  readonly saving: { readonly head: NewerRevision | null; readonly send: SendRecipe; readonly sendCopy: SendRecipe };
+}): Publishing {
+  const { keeper, kettles, saving } = a;
+  const { store } = useEditor();
+  const [state, setState] = useState<SaveState>(() => firstState(keeper, saving.head));
+  const [baseRev, setBaseRev] = useState(saving.head?.rev ?? null);
   const [isPending, startTransition] = useTransition();
 
-  function save(editor: EditorState, message: string): void {
-    const recipe = recipeToSave(editor, a.kettles, message, baseRev);
+  function publish(send: SendRecipe): void {
+    const editor = store.state();
+    const recipe = recipeToSave(editor, kettles, baseRev);
     if (recipe === null) {
       setState({ status: "wrong", errors: problemsOf(editor) });
       return;
     }
     startTransition(async () => {
-      const next = stateOf(await a.send(recipe), editor);
+      // A draft that is kept while it is published would come back to life.
+      keeper.pause();
+      const next = stateOf(await unlessLost(send(recipe)), editor);
       setState(next);
-      if (next.status === "saved") setBaseRev(next.rev);
       if (next.status === "stale") setBaseRev(next.newer.rev);
+      if (next.status !== "saved") {
+        keeper.resume();
+        return;
+      }
+      setBaseRev(next.rev);
+      keeper.reset({ baseRev: next.rev, initial: null });
+      if (store.state().draft !== editor.draft) keeper.changed();
     });
   }
 
-  return { state, isPending, baseRev, save };
+  return {
+    state,
+    isPending,
+    baseRev,
+    save: () => publish(saving.send),
+    saveCopy: () => publish(saving.sendCopy),
+  };
+}
+
+/** Somebody may have published since the draft was begun. */
+function firstState(keeper: DraftKeeper, head: NewerRevision | null): SaveState {
+  return head !== null && keeper.isOn() !== head.rev ? { status: "stale", newer: head } : { status: "none" };
+}
+
+async function unlessLost(answer: Promise<ActionResult<SaveAnswer>>): Promise<ActionResult<SaveAnswer>> {
+  try {
+    return await answer;
+  } catch (error) {
+    // A redirect of Next is no failure.
+    if (typeof error === "object" && error !== null && "digest" in error) throw error;
+    return { status: "refused", message: "Not saved: the server did not answer. Your draft is still here; try again." };
+  }
 }
 
 function problemsOf({ reading, waitingFor, draft }: EditorState): FieldErrors {
@@ -56,10 +92,9 @@ function problemsOf({ reading, waitingFor, draft }: EditorState): FieldErrors {
 function recipeToSave(
   editor: EditorState,
   kettles: readonly KettleChoice[],
-  message: string,
   baseRev: number | null,
 ): RecipeToSave | null {
-  const { draft, reading, waitingFor } = editor;
+  const { draft, reading, waitingFor, note } = editor;
   const kettle = kettles.find(({ id }) => id === editor.kettle);
   const title = draft.fields.title.text.trim();
   if (reading.written === null || waitingFor.length > 0 || kettle === undefined || title === "") return null;
@@ -67,7 +102,7 @@ function recipeToSave(
   const style = draft.fields.style.text;
   return {
     title,
-    message,
+    message: note,
     baseRev,
     content: {
       recipe,

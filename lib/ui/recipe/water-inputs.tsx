@@ -8,8 +8,9 @@ import { ionName, saltName } from "./draft";
 import { DraftNumber } from "./draft-number";
 import { DraftSelect } from "./draft-select";
 import { useEditor } from "./editor-context";
+import type { EditorState } from "./editor-state";
 import { FieldGrid } from "./field-grid";
-import type { StationInputsProps } from "./station-inputs-props";
+import { useEditorValue } from "./use-editor-value";
 
 const ACID_CHOICES = [
   { value: "", text: "None" },
@@ -17,17 +18,18 @@ const ACID_CHOICES = [
 ];
 
 /** What the water is before anything is added, and the salts and the acid that go in. */
-export function WaterInputs({ draft, problems }: StationInputsProps): ReactElement {
+export function WaterInputs(): ReactElement {
   const { isReadOnly } = useEditor();
-  const acid = draft.fields["water.acid"].text;
-  const salts = isReadOnly ? SALTS.filter((salt) => draft.fields[saltName(salt)].text !== "") : SALTS;
+  const acid = useEditorValue(({ draft }) => draft.fields["water.acid"].text);
+  const used = useEditorValue(usedSalts);
+  const salts = isReadOnly ? SALTS.filter((salt) => used.split(" ").includes(salt)) : SALTS;
   return (
     <div className="flex flex-col gap-4">
       <fieldset>
         <legend className="mb-2 font-semibold">Source water</legend>
         <FieldGrid>
           {IONS.map((ion) => (
-            <DraftNumber key={ion} {...{ draft, problems }} name={ionName(ion)} label={ION_FIELDS[ion].label} />
+            <DraftNumber key={ion} name={ionName(ion)} label={ION_FIELDS[ion].label} />
           ))}
         </FieldGrid>
       </fieldset>
@@ -36,7 +38,7 @@ export function WaterInputs({ draft, problems }: StationInputsProps): ReactEleme
           <legend className="mb-2 font-semibold">Salts, in all the hot water together</legend>
           <FieldGrid>
             {salts.map((salt) => (
-              <DraftNumber key={salt} {...{ draft, problems }} name={saltName(salt)} label={SALT_FIELDS[salt].label} />
+              <DraftNumber key={salt} name={saltName(salt)} label={SALT_FIELDS[salt].label} />
             ))}
           </FieldGrid>
         </fieldset>
@@ -45,8 +47,8 @@ export function WaterInputs({ draft, problems }: StationInputsProps): ReactEleme
         <fieldset>
           <legend className="mb-2 font-semibold">Acid, in the mash water</legend>
           <FieldGrid>
-            <DraftSelect draft={draft} name="water.acid" label="Acid" options={ACID_CHOICES} />
-            {acid === "" ? null : <DraftNumber {...{ draft, problems }} name="water.acidMl" label="Millilitres" />}
+            <DraftSelect name="water.acid" label="Acid" options={ACID_CHOICES} />
+            {acid === "" ? null : <DraftNumber name="water.acidMl" label="Millilitres" />}
           </FieldGrid>
           {acid === "" ? null : (
             <p className="mt-2 text-sm">
@@ -58,4 +60,8 @@ export function WaterInputs({ draft, problems }: StationInputsProps): ReactEleme
       )}
     </div>
   );
+}
+
+function usedSalts({ draft }: EditorState): string {
+  return SALTS.filter((salt) => draft.fields[saltName(salt)].text !== "").join(" ");
 }

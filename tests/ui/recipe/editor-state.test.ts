@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { DEFAULT_PREFERENCES } from "@/lib/model/preferences";
 import { draftFromContent } from "@/lib/ui/recipe/draft-from-content";
-import { editorReducer, openEditor, type EditorAction, type EditorState } from "@/lib/ui/recipe/editor-state";
+import type { EditorAction } from "@/lib/ui/recipe/editor-action";
+import { editorReducer, openEditor, type EditorState } from "@/lib/ui/recipe/editor-state";
 import { garageKettle, paleAle, sameDay } from "../../support/brewing-fixtures";
 
 const smaller = { ...garageKettle, name: "Second kettle" };
@@ -25,7 +26,8 @@ function opened(): EditorState {
   return openEditor(draftFromContent({ title: "Ale", content, preferences: DEFAULT_PREFERENCES }), "garage", setting);
 }
 
-const after = (...actions: readonly EditorAction[]): EditorState => actions.reduce(reduce, opened());
+const after = (...actions: readonly EditorAction[]): EditorState =>
+  actions.reduce((state, action) => reduce(state, action, 0), opened());
 const typeMass = (text: string): EditorAction => ({
   type: "type in row",
   list: "mashGrist",
@@ -87,7 +89,7 @@ describe("editorReducer", () => {
   it("brings a removed row back to its place", () => {
     const remove: EditorAction = { type: "remove row", list: "mashGrist", row: "stored-1", name: "Munich malt light" };
     expect(names(after(remove))).toEqual(["Pale ale malt", "Caramel malt 60L"]);
-    expect(names(after(remove, { type: "undo removal" }))).toEqual(names(opened()));
+    expect(names(after(remove, { type: "undo" }))).toEqual(names(opened()));
   });
 
   it("computes on another kettle without a change of the draft", () => {

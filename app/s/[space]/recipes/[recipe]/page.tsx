@@ -3,11 +3,13 @@ import Link from "next/link";
 import { notFound } from "next/navigation";
 import { cache } from "react";
 import { roleMay } from "@/lib/model/roles";
+import { findDraft, listDrafts } from "@/lib/server/drafts/reads";
 import { listEquipment } from "@/lib/server/equipment/reads";
 import { listRevisions } from "@/lib/server/recipes/list-revisions";
 import { findRecipe } from "@/lib/server/recipes/reads";
 import { requireMember } from "@/lib/server/session";
 import { kettleChoices, writtenKettle } from "@/lib/ui/recipe/kettle-choices";
+import { OtherDrafts } from "./other-drafts";
 import { RecipeScreen } from "./recipe-screen";
 import { RevisionList } from "./revision-list";
 
@@ -28,7 +30,12 @@ export async function generateMetadata({ params }: RecipePageProps): Promise<Met
 export default async function RecipePage({ params }: RecipePageProps) {
   const { space, recipe: id } = await params;
   const { member, recipe } = await read(space, id);
-  const [kettles, revisions] = await Promise.all([listEquipment(member), listRevisions(member, id)]);
+  const [kettles, revisions, draft, drafts] = await Promise.all([
+    listEquipment(member),
+    listRevisions(member, id),
+    findDraft(member, id),
+    listDrafts(member, id),
+  ]);
   const home = `/s/${member.spaceSlug}/recipes/${id}`;
   const { title, content, rev } = recipe;
   return (
@@ -52,13 +59,15 @@ export default async function RecipePage({ params }: RecipePageProps) {
       <RecipeScreen
         space={member.spaceSlug}
         id={id}
-        rev={rev}
+        userId={member.userId}
+        head={{ rev, title, content, authorName: recipe.authorName, message: recipe.message }}
+        draft={draft}
         mayWrite={roleMay(member.role, "write recipes")}
-        title={title}
-        content={content}
         kettles={[writtenKettle(content), ...kettleChoices(kettles, member.userId)]}
         preferences={member.preferences}
-      />
+      >
+        <OtherDrafts drafts={drafts} />
+      </RecipeScreen>
       <RevisionList home={home} revisions={revisions} />
     </>
   );

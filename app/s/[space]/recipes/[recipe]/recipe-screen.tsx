@@ -1,19 +1,26 @@
 "use client";
 
 import { useRouter } from "next/navigation";
+import type { ReactNode } from "react";
+import type { RecipeDraft } from "@/lib/model/recipe-draft";
 import { RecipeLedger, type RecipeLedgerProps } from "@/lib/ui/recipe/recipe-ledger";
-import type { RecipeToSave } from "@/lib/ui/recipe/save-answer";
+import type { NewerRevision, RecipeToSave } from "@/lib/ui/recipe/save-answer";
+import { discardDraftAction, saveDraftAction } from "../draft-actions";
+import { createRecipeAction } from "../new/actions";
 import { saveRevisionAction } from "./actions";
 
-interface RecipeScreenProps extends Omit<RecipeLedgerProps, "saving"> {
+interface RecipeScreenProps extends Omit<RecipeLedgerProps, "saving" | "title" | "content"> {
   readonly space: string;
+  readonly userId: string;
   readonly id: string;
-  readonly rev: number;
+  readonly head: NewerRevision;
+  readonly draft: RecipeDraft | null;
   readonly mayWrite: boolean;
+  readonly children: ReactNode;
 }
 
 /** The ledger of a stored recipe; whoever may not write reads it. */
-export function RecipeScreen({ space, id, rev, mayWrite, ...shown }: RecipeScreenProps) {
+export function RecipeScreen({ space, userId, id, head, draft, mayWrite, ...shown }: RecipeScreenProps) {
   const router = useRouter();
 
   async function send(recipe: RecipeToSave) {
@@ -22,6 +29,20 @@ export function RecipeScreen({ space, id, rev, mayWrite, ...shown }: RecipeScree
     return answer;
   }
 
-  const saving = mayWrite ? { baseRev: rev, send, revisionStem: `/s/${space}/recipes/${id}/revisions/` } : null;
-  return <RecipeLedger {...shown} saving={saving} />;
+  const saving = {
+    head,
+    send,
+    sendCopy: ({ title, content, message }: RecipeToSave) =>
+      createRecipeAction({ space, draftId: id, title, content, message }),
+    revisionStem: `/s/${space}/recipes/${id}/revisions/`,
+    drafting: {
+      id,
+      initial: draft,
+      owner: `${userId}.${space}`,
+      send: (change: object) => saveDraftAction({ space, ...change }),
+      discard: () => discardDraftAction({ space, id }),
+    },
+  };
+  const { title, content } = head;
+  return <RecipeLedger {...shown} title={title} content={content} saving={mayWrite ? saving : null} />;
 }
