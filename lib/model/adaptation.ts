@@ -1,5 +1,5 @@
 import { z } from "zod";
-import type { AdaptOutcome, Intention, WayOut } from "@/lib/calc/adapt";
+import { WAY_OUT_KINDS, type AdaptOutcome, type Intention, type WayOut, type WayOutKind } from "@/lib/calc/adapt";
 import type { Equipment, Ledger, Recipe } from "@/lib/calc/ledger";
 import { fermentableOfLot, hopOfLot, type LotFigures } from "./lot";
 import { counted, revisionNumber } from "./measured";
@@ -65,7 +65,10 @@ export interface Adapted {
   readonly isWayLost: boolean;
 }
 
-/** The recipe on one kettle with its brewer's lots, along the way out that was chosen. */
+/**
+ * The recipe on one kettle with its brewer's lots, along the way out that was chosen. Where only that one is `wanted`, the
+ * others are not searched, which a table of a thousand kettles could not wait for.
+ */
 export function adaptWith(a: {
   readonly content: RecipeContent;
   readonly written: WrittenIntention;
@@ -73,16 +76,26 @@ export function adaptWith(a: {
   readonly choice: AdaptationChoice;
   /** The lots of the choice, by their identifiers; one that is missing leaves the recipe's own figures. */
   readonly lots: ReadonlyMap<string, LotFigures>;
+  readonly wanted?: "every way" | "the chosen way";
 }): Adapted {
   const { content, equipment, choice } = a;
   const intention = withLots(a.written.intention, choice, a.lots);
-  const outcome = adaptTo({ content, intention, equipment, volume: choice.volume });
+  const ways = a.wanted === "the chosen way" ? waysFor(choice.way) : null;
+  const outcome = adaptTo({ content, intention, equipment, volume: choice.volume, ways });
   if (outcome.ok) {
     return { outcome, chosen: { recipe: outcome.recipe, ledger: outcome.ledger, way: null }, isWayLost: false };
   }
   const way = outcome.waysOut.find((each) => wayName(each) === choice.way) ?? null;
   const chosen = way === null ? null : { recipe: way.recipe, ledger: way.ledger, way };
   return { outcome, chosen, isWayLost: choice.way !== null && way === null };
+}
+
+/** null searches all of them, which a way of two changes takes. */
+function waysFor(name: string | null): readonly WayOutKind[] | null {
+  if (name === null) return [];
+  const kind = WAY_OUT_KINDS.find((each) => each === name);
+  if (kind !== undefined) return [kind];
+  return WAY_OUT_KINDS.some((each) => name.startsWith(`${each} and `)) ? null : [];
 }
 
 function withLots(intention: Intention, choice: AdaptationChoice, lots: ReadonlyMap<string, LotFigures>): Intention {

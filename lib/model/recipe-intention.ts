@@ -1,4 +1,4 @@
-import { adapt, intentionOf, type AdaptOutcome, type Intention } from "@/lib/calc/adapt";
+import { adapt, intentionOf, type AdaptOutcome, type Intention, type WayOutKind } from "@/lib/calc/adapt";
 import { brew, type Equipment, type Ledger } from "@/lib/calc/ledger";
 import type { RecipeContent } from "./recipe-content";
 
@@ -24,8 +24,11 @@ export function adaptTo(a: {
   readonly intention: Intention;
   readonly equipment: Equipment;
   readonly volume: VolumeHeld;
+  /** The ways out to search, where not all of them are wanted. */
+  readonly ways?: readonly WayOutKind[] | null;
 }): AdaptOutcome {
-  const { content, intention, equipment, volume } = a;
+  const { content, intention, equipment, volume, ways = null } = a;
   const intoFermenter = volume === "written" ? content.recipe.intoFermenter : null;
-  return adapt({ intention, equipment, ambient: content.writtenOn.ambient, hold: { intoFermenter } });
+  const task = { intention, equipment, ambient: content.writtenOn.ambient, hold: { intoFermenter } };
+  return adapt(ways === null ? task : { ...task, ways });
 }

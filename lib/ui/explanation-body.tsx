@@ -1,6 +1,6 @@
 import type { ReactElement, ReactNode } from "react";
 import type { ExplainedNumber } from "@/lib/calc/explain";
-import type { QuantityId } from "@/lib/calc/ledger";
+import type { Interval, QuantityId } from "@/lib/calc/ledger";
 import type { Preferences } from "@/lib/model/preferences";
 import { ExplanationInputs } from "./explanation-inputs";
 import { Quantity } from "./quantity";
@@ -8,11 +8,13 @@ import { Quantity } from "./quantity";
 /** What an explanation says: in words, as an equation, from which inputs, by which source, and what would change it. */
 export interface ExplanationBodyProps {
   readonly explanation: ExplainedNumber;
+  /** The 80 % interval of the number itself, where it is predicted. */
+  readonly interval?: Interval | null | undefined;
   readonly preferences: Preferences;
   readonly onFollow?: ((quantity: QuantityId) => void) | undefined;
 }
 
-export function ExplanationBody({ explanation, preferences, onFollow }: ExplanationBodyProps): ReactElement {
+export function ExplanationBody({ explanation, interval, preferences, onFollow }: ExplanationBodyProps): ReactElement {
   const { dimension } = explanation;
   return (
     <div className="flex flex-col gap-5">
@@ -21,6 +23,7 @@ export function ExplanationBody({ explanation, preferences, onFollow }: Explanat
           <Quantity
             value={explanation.value}
             dimension={dimension}
+            interval={interval}
             preferences={preferences}
             reason="This brew has no such value."
           />

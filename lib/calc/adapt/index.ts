@@ -1,5 +1,12 @@
 export { adapt, type AdaptOutcome, type Hold, type Residuals } from "./adapt";
-export type { Intention, IntendedFermentable, IntendedHop, WayOut, WayOutKind } from "./intention";
+export {
+  WAY_OUT_KINDS,
+  type Intention,
+  type IntendedFermentable,
+  type IntendedHop,
+  type WayOut,
+  type WayOutKind,
+} from "./intention";
 export { intentionOf } from "./intention-of";
 export { substitute } from "./substitute";
 export type {

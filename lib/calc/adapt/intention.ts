@@ -34,20 +34,22 @@ export interface Intention extends Omit<Recipe, "fermentables" | "hops" | "water
   };
 }
 
-export type WayOutKind =
-  | "less volume"
-  | "more volume"
-  | "water after the boil"
-  | "malt extract for part of the grist"
-  | "sugar for part of the grist"
-  | "thicker mash"
-  | "thinner mash"
-  | "fewer rests"
-  | "gentler steps"
-  | "one rest instead"
-  | "two mashes"
-  | "longer boil"
-  | "split batch";
+export const WAY_OUT_KINDS = [
+  "less volume",
+  "more volume",
+  "water after the boil",
+  "malt extract for part of the grist",
+  "sugar for part of the grist",
+  "thicker mash",
+  "thinner mash",
+  "fewer rests",
+  "gentler steps",
+  "one rest instead",
+  "two mashes",
+  "longer boil",
+  "split batch",
+] as const;
+export type WayOutKind = (typeof WAY_OUT_KINDS)[number];
 
 /** One computed way to brew the beer on equipment that it does not fit as intended. */
 export interface WayOut {

@@ -1,5 +1,5 @@
 import { WEIGHT, type Misfit } from "./attempt";
-import type { WayOut, WayOutKind } from "./intention";
+import { WAY_OUT_KINDS, type WayOut, type WayOutKind } from "./intention";
 import {
   fewerRests,
   gentlerSteps,
@@ -34,9 +34,6 @@ const WAYS: Readonly<Record<WayOutKind, (misfit: Misfit) => WayOut | null>> = {
   "split batch": splitBatch,
 };
 
-// The keys of the table above, in its order.
-const KINDS = Object.keys(WAYS) as WayOutKind[];
-
 /**
  * Searches the ways out of a brew that does not fit.
  *
@@ -46,7 +43,7 @@ const KINDS = Object.keys(WAYS) as WayOutKind[];
  * @source Limits as stated in the equipment profile; weights of the ranking are a decision of this project
  */
 export function waysOut(misfit: Misfit, kinds: readonly WayOutKind[] | null): WayOut[] {
-  const single = search(misfit, kinds ?? KINDS);
+  const single = search(misfit, kinds ?? WAY_OUT_KINDS);
   const ways = kinds === null && single.length < ENOUGH_WAYS ? [...single, ...twoChanges(misfit)] : single;
   return ways.sort((one, other) => one.distance - other.distance);
 }
@@ -63,13 +60,13 @@ function twoChanges(misfit: Misfit): WayOut[] {
   const ways: WayOut[] = [];
   if (dropped > 0 && reasons.length > 0) {
     const first = { ...misfit, reasons, intention: withFirstRest(misfit.intention) };
-    ways.push(...along(search(first, KINDS), "fewer rests", WEIGHT.droppedRest * dropped));
+    ways.push(...along(search(first, WAY_OUT_KINDS), "fewer rests", WEIGHT.droppedRest * dropped));
   }
   const thinner = thinEnoughForSteps(misfit);
   if (thinner !== null) {
     const { thickness } = thinner.intention;
     const cost = (WEIGHT.thickness * ((thickness ?? 0) - (misfit.intention.thickness ?? 0))) / (thickness ?? 1);
-    ways.push(...along(search({ ...thinner, reasons }, KINDS), "thinner mash", cost));
+    ways.push(...along(search({ ...thinner, reasons }, WAY_OUT_KINDS), "thinner mash", cost));
   }
   return ways;
 }

@@ -83,6 +83,6 @@ const WORDS: Readonly<Record<LimitId, LimitWords>> = {
  * @example
  * limitWords(limit).title; // "Room for the boil"
  */
-export function limitWords(limit: Limit): LimitWords {
+export function limitWords(limit: Pick<Limit, "id">): LimitWords {
   return WORDS[limit.id];
 }

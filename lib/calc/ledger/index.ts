@@ -25,17 +25,18 @@ export type {
   MashVessel,
   SpargeMethod,
 } from "./equipment";
-export type {
-  FermentableResult,
-  HopResult,
-  Ledger,
-  LedgerOutcome,
-  Limit,
-  LimitId,
-  Phase,
-  PhaseName,
-  StationBalance,
-  Stream,
+export {
+  LIMIT_IDS,
+  type FermentableResult,
+  type HopResult,
+  type Ledger,
+  type LedgerOutcome,
+  type Limit,
+  type LimitId,
+  type Phase,
+  type PhaseName,
+  type StationBalance,
+  type Stream,
 } from "./ledger";
 export {
   QUANTITIES,

@@ -62,20 +62,22 @@ export interface FermentableResult {
   readonly colourShare: number;
 }
 
-export type LimitId =
-  | "grain basket"
-  | "mash volume"
-  | "mash thickness"
-  | "strike water"
-  | "strike volume"
-  | "element covered"
-  | "boil volume"
-  | "heater reaches the boil"
-  | "heater holds the boil"
-  | "mash steps"
-  | "chilling"
-  | "fermenter"
-  | "carbonation";
+export const LIMIT_IDS = [
+  "grain basket",
+  "mash volume",
+  "mash thickness",
+  "strike water",
+  "strike volume",
+  "element covered",
+  "boil volume",
+  "heater reaches the boil",
+  "heater holds the boil",
+  "mash steps",
+  "chilling",
+  "fermenter",
+  "carbonation",
+] as const;
+export type LimitId = (typeof LIMIT_IDS)[number];
 
 /** One physical limit of the equipment and where this brew stands against it. */
 export interface Limit {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { limitWords } from "@/lib/calc/explain";
+import type { Limit } from "@/lib/calc/ledger";
 import { brewed } from "../../support/brewed";
 import { EXPLAINED_BREWS } from "../../support/explained-brews";
 
@@ -21,6 +22,7 @@ describe("the words for a limit", () => {
   it("are the same whether the limit is kept or not, because they say why it is there", () => {
     const limit = brewed().limits.find((each) => each.id === "boil volume");
     if (limit === undefined) throw new Error("the kettle has no boil volume");
-    expect(limitWords({ ...limit, ok: false })).toEqual(limitWords(limit));
+    const broken: Limit = { ...limit, ok: false };
+    expect(limitWords(broken)).toEqual(limitWords(limit));
   });
 });

@@ -3,6 +3,7 @@
 import { redirect } from "next/navigation";
 import { z } from "zod";
 import { wayName } from "@/lib/model/adaptation";
+import { wayName } from "@/lib/model/adaptation";
 import { revisionNumber } from "@/lib/model/measured";
 import { oneOf, recordId } from "@/lib/model/written";
 import { formAction } from "@/lib/server/action";
@@ -16,9 +17,9 @@ const planned = z.strictObject({
   recipeId: recordId,
   equipmentId: recordId,
   rev: revisionNumber,
-  volume: oneOf("Volume", ["usual", "written"]),
+  volume: oneOf("Volume", ["chosen", "usual", "written"]),
   sharedBrewId: z.union([recordId, z.literal("").transform(() => null)]),
-  /** Empty for a recipe that fits as it is. */
+  /** Empty for what the sheet itself shows: a recipe that fits, or the way out that was chosen. */
   way: z.string().max(80),
 });
 
@@ -38,11 +39,11 @@ export const planBrewAction = formAction(planned, async ({ space, way, ...reques
   redirect(`/s/${member.spaceSlug}/brews/${id}`);
 });
 
-function recipeOf({ outcome }: Sheet, way: string) {
-  if (way === "" && outcome.ok) return outcome.recipe;
-  const chosen = outcome.ok ? undefined : outcome.waysOut.find((each) => wayName(each) === way);
-  if (chosen === undefined) {
+function recipeOf({ outcome, chosen }: Sheet, way: string) {
+  if (way === "" && chosen !== null) return chosen.recipe;
+  const asked = outcome.ok ? undefined : outcome.waysOut.find((each) => wayName(each) === way);
+  if (asked === undefined) {
     throw new AppError("CONFLICT", "The kettle has changed since this page was opened: look at the sheet again.");
   }
-  return chosen.recipe;
+  return asked.recipe;
 }

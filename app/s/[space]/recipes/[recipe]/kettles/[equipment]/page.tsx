@@ -4,12 +4,14 @@ import { notFound } from "next/navigation";
 import { cache } from "react";
 import { CAUTIONS } from "@/lib/calc/runsheet";
 import { roleMay } from "@/lib/model/roles";
-import { requireMember } from "@/lib/server/session";
+import { requireMember, type Member } from "@/lib/server/session";
 import { Caution } from "@/lib/ui/caution";
+import { readView, sheetQuery, type VolumeView } from "@/lib/ui/kettles/kettle-view";
 import { FitsSection } from "./fits-section";
 import { MisfitSection } from "./misfit-section";
-import type { PlanFormProps } from "./plan-form";
-import { readSheet } from "./read-sheet";
+import { KeptWay } from "./kept-way";
+import { readSheet, type Sheet } from "./read-sheet";
+import type { SheetActions } from "./sheet-actions";
 
 interface SheetPageProps {
   readonly params: Promise<{ readonly space: string; readonly recipe: string; readonly equipment: string }>;
@@ -19,11 +21,10 @@ interface SheetPageProps {
 const read = cache(async (space: string, recipeId: string, equipmentId: string, query: string) => {
   const member = await requireMember(space);
   const asked = new URLSearchParams(query);
-  const rev = Number(asked.get("rev"));
-  const volume = asked.get("volume") === "written" ? "written" : "usual";
+  const { rev, volume } = readView(Object.fromEntries(asked));
   const sharedBrewId = asked.get("sharedBrew");
-  const request = { recipeId, equipmentId, rev: rev > 0 ? rev : null, volume, sharedBrewId } as const;
-  return { member, volume, sheet: (await readSheet(member, request)) ?? notFound() } as const;
+  const request = { recipeId, equipmentId, rev, volume, sharedBrewId };
+  return { member, volume, sheet: (await readSheet(member, request)) ?? notFound() };
 });
 
 async function readPage({ params, searchParams }: SheetPageProps) {
@@ -41,18 +42,10 @@ export async function generateMetadata(props: SheetPageProps): Promise<Metadata>
 
 export default async function SheetPage(props: SheetPageProps) {
   const { member, volume, sheet } = await readPage(props);
-  const { revision, profile, sharedBrew, outcome } = sheet;
+  const { revision, profile, sharedBrew, outcome, chosen } = sheet;
+  const { preferences } = member;
   const home = `/s/${member.spaceSlug}/recipes/${revision.id}`;
-  const mayPlan = profile.mayWrite && roleMay(member.role, "brew");
-  const request: PlanFormProps = {
-    space: member.spaceSlug,
-    recipeId: revision.id,
-    equipmentId: profile.id,
-    rev: revision.rev,
-    volume,
-    sharedBrewId: sharedBrew?.id ?? null,
-  };
-  const plan = mayPlan ? request : null;
+  const actions = actionsFor(member, sheet, volume);
   return (
     <>
       <h1>
@@ -62,19 +55,29 @@ export default async function SheetPage(props: SheetPageProps) {
         <Link href={`${home}/revisions/${revision.rev}`}>Revision {revision.rev}</Link>, for the{" "}
         <Link href={`/s/${member.spaceSlug}/equipment/${profile.id}`}>kettle of {profile.ownerName}</Link>
         {sharedBrew === null ? "" : `, in the shared brew ${sharedBrew.title}`}.{" "}
-        <Link className="no-print" href={`${home}/kettles?rev=${revision.rev}`}>
+        <Link className="no-print" href={`${home}/kettles${sheetQuery({ rev: revision.rev, volume })}`}>
           All kettles
         </Link>
       </p>
       <Caution>{CAUTIONS["hot liquor"]}</Caution>
-      {plan === null ? (
-        <p className="mt-3 text-muted">Only {profile.ownerName} or an organiser plans a brew on this kettle.</p>
+      {actions.plan === null ? (
+        <p className="no-print mt-3 text-muted">
+          Only {profile.ownerName} or an organiser plans a brew on this kettle.
+        </p>
       ) : null}
-      {outcome.ok ? (
-        <FitsSection sheet={sheet} outcome={outcome} plan={plan} preferences={member.preferences} />
-      ) : (
-        <MisfitSection sheet={sheet} outcome={outcome} plan={plan} preferences={member.preferences} />
-      )}
+      <KeptWay sheet={sheet} choose={actions.choose} preferences={preferences} />
+      {chosen === null ? null : <FitsSection {...{ sheet, chosen, preferences }} plan={actions.plan} />}
+      {outcome.ok ? null : <MisfitSection {...{ sheet, outcome, actions, preferences }} />}
     </>
   );
+}
+
+function actionsFor(member: Member, sheet: Sheet, volume: VolumeView): SheetActions {
+  const { revision, profile, sharedBrew, kept } = sheet;
+  const about = { space: member.spaceSlug, recipeId: revision.id, rev: revision.rev, volume };
+  const mayPlan = profile.mayWrite && roleMay(member.role, "brew");
+  return {
+    plan: mayPlan ? { ...about, equipmentId: profile.id, sharedBrewId: sharedBrew?.id ?? null } : null,
+    choose: profile.mayWrite ? { ...about, entry: { key: profile.id, kept } } : null,
+  };
 }

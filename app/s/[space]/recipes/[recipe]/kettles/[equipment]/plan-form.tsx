@@ -1,6 +1,7 @@
 "use client";
 
 import { ActionForm } from "@/lib/ui/action-form";
+import type { VolumeView } from "@/lib/ui/kettles/kettle-view";
 import { SubmitButton } from "@/lib/ui/submit-button";
 import { planBrewAction } from "./actions";
 
@@ -9,7 +10,7 @@ export interface PlanFormProps {
   readonly recipeId: string;
   readonly equipmentId: string;
   readonly rev: number;
-  readonly volume: "usual" | "written";
+  readonly volume: VolumeView;
   readonly sharedBrewId: string | null;
 }
 

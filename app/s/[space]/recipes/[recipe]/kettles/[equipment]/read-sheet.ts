@@ -1,30 +1,36 @@
 import "server-only";
-import type { AdaptOutcome } from "@/lib/calc/adapt";
 import type { Ledger } from "@/lib/calc/ledger";
+import { adaptWith, type Adapted } from "@/lib/model/adaptation";
 import type { EquipmentProfile } from "@/lib/model/equipment";
+import type { KeptChoice } from "@/lib/model/kettle-entry";
 import type { RecipeRevision } from "@/lib/model/recipe-content";
-import { adaptTo, recipeIntention, type VolumeHeld } from "@/lib/model/recipe-intention";
+import { recipeIntention } from "@/lib/model/recipe-intention";
+import { keptOf } from "@/lib/server/adaptations/choose";
+import { listAdaptations } from "@/lib/server/adaptations/reads";
 import { findEquipment } from "@/lib/server/equipment/reads";
+import { lotFiguresOf } from "@/lib/server/kettles/lots";
 import { findRecipe, findRevision } from "@/lib/server/recipes/reads";
 import type { Member } from "@/lib/server/session";
 import { listSharedBrews } from "@/lib/server/shared-brews/reads";
+import { choiceInView, type VolumeView } from "@/lib/ui/kettles/kettle-view";
 
 /** What is asked for: a recipe on a kettle, maybe in a shared brew, which settles the revision. */
 export interface SheetRequest {
   readonly recipeId: string;
   readonly equipmentId: string;
   readonly rev: number | null;
-  readonly volume: VolumeHeld;
+  readonly volume: VolumeView;
   readonly sharedBrewId: string | null;
 }
 
-export interface Sheet {
+export interface Sheet extends Adapted {
   readonly revision: RecipeRevision;
   readonly profile: EquipmentProfile;
   readonly sharedBrew: { readonly id: string; readonly title: string } | null;
   /** The recipe on the kettle that it was written for. */
   readonly writtenLedger: Ledger;
-  readonly outcome: AdaptOutcome;
+  /** What its brewer chose, whether this sheet follows it or not. */
+  readonly kept: KeptChoice | null;
 }
 
 /** The sheet of one kettle; null where recipe, kettle or shared brew is not there, or the recipe does not brew at all. */
@@ -41,7 +47,10 @@ export async function readSheet(member: Member, request: SheetRequest): Promise<
   const { content } = revision;
   const written = recipeIntention(content);
   if (written === null) return null;
-  const { intention, ledger: writtenLedger } = written;
-  const outcome = adaptTo({ content, intention, equipment: profile.equipment, volume });
-  return { revision, profile, sharedBrew: shared, writtenLedger, outcome };
+  const adaptation = (await listAdaptations(member, { recipeId, rev: revision.rev })).get(equipmentId);
+  const choice = choiceInView(adaptation?.choice ?? null, volume);
+  const lots = await lotFiguresOf(member, Object.values(choice.lots));
+  const adapted = adaptWith({ content, written, equipment: profile.equipment, choice, lots });
+  const kept = adaptation === undefined ? null : keptOf(adaptation);
+  return { revision, profile, sharedBrew: shared, writtenLedger: written.ledger, kept, ...adapted };
 }
