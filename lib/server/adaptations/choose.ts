@@ -7,7 +7,7 @@ import { recipeIntention } from "@/lib/model/recipe-intention";
 import { recordId } from "@/lib/model/written";
 import { AppError } from "../app-error";
 import { findEquipment } from "../equipment/reads";
-import { lotFiguresOf } from "../kettles/lots";
+import { lotFigures } from "../lots/figures";
 import { findRevision } from "../recipes/reads";
 import type { Member } from "../session";
 import { listAdaptations } from "./reads";
@@ -60,7 +60,7 @@ async function requireWay(member: Member, change: WayChange, choice: AdaptationC
     throw new AppError("NOT_FOUND", "There is no such recipe or kettle here.");
   }
   if (choice.way === null) return;
-  const lots = await lotFiguresOf(member, Object.values(choice.lots));
+  const lots = await lotFigures(member, Object.values(choice.lots));
   const { equipment } = profile;
   const { chosen } = adaptWith({
     content: revision.content,

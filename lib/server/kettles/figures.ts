@@ -1,8 +1,8 @@
 import "server-only";
 import { equipmentInput } from "@/lib/model/equipment";
 import type { KettleEntry, KettleToAdapt } from "@/lib/model/kettle-entry";
-import { lotFiguresOf } from "./lots";
 import { inSpace } from "../db";
+import { lotFigures } from "../lots/figures";
 import type { Member } from "../session";
 
 /** How many kettles are read in one go: the server answers others in between. */
@@ -19,7 +19,7 @@ export async function* readKettles(
   entries: readonly KettleEntry[],
 ): AsyncGenerator<readonly KettleToAdapt[]> {
   const kettles = entries.filter(({ kettleName }) => kettleName !== null);
-  const lots = await lotFiguresOf(
+  const lots = await lotFigures(
     member,
     kettles.flatMap(({ kept }) => (kept === null ? [] : Object.values(kept.choice.lots))),
   );

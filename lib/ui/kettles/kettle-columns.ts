@@ -1,19 +1,26 @@
 import { QUANTITIES, type Dimension, type QuantityId } from "@/lib/calc/ledger";
 import type { Preferences } from "@/lib/model/preferences";
 
+interface NumberColumnFacts {
+  readonly id: QuantityId | "hops";
+  readonly label: string;
+  /** What is weighed or poured is no prediction, and has no interval. */
+  readonly isPredicted: boolean;
+}
+
 /** Columns of numbers, by the ledger quantity that they show; the hops are the sum of all additions. */
 export const NUMBER_COLUMNS = [
-  { id: "fermenter.volume", label: "Volume" },
-  { id: "fermenter.originalExtract", label: "Strength" },
-  { id: "fermenter.bitterness", label: "Bitterness" },
-  { id: "mash.grist", label: "Grist" },
-  { id: "water.total", label: "Water" },
-  { id: "hops", label: "Hops" },
-  { id: "fermenter.efficiency", label: "Efficiency" },
-  { id: "kettle.heatingTime", label: "To the boil" },
-  { id: "day.time", label: "Brew day" },
-  { id: "day.energy", label: "Energy" },
-] as const satisfies readonly { readonly id: QuantityId | "hops"; readonly label: string }[];
+  { id: "fermenter.volume", isPredicted: true, label: "Volume" },
+  { id: "fermenter.originalExtract", isPredicted: true, label: "Strength" },
+  { id: "fermenter.bitterness", isPredicted: true, label: "Bitterness" },
+  { id: "mash.grist", isPredicted: false, label: "Grist" },
+  { id: "water.total", isPredicted: false, label: "Water" },
+  { id: "hops", isPredicted: false, label: "Hops" },
+  { id: "fermenter.efficiency", isPredicted: true, label: "Efficiency" },
+  { id: "kettle.heatingTime", isPredicted: true, label: "To the boil" },
+  { id: "day.time", isPredicted: true, label: "Brew day" },
+  { id: "day.energy", isPredicted: true, label: "Energy" },
+] as const satisfies readonly NumberColumnFacts[];
 
 export type NumberColumn = (typeof NUMBER_COLUMNS)[number]["id"];
 

@@ -3,7 +3,6 @@
 import { redirect } from "next/navigation";
 import { z } from "zod";
 import { wayName } from "@/lib/model/adaptation";
-import { wayName } from "@/lib/model/adaptation";
 import { revisionNumber } from "@/lib/model/measured";
 import { oneOf, recordId } from "@/lib/model/written";
 import { formAction } from "@/lib/server/action";
@@ -35,6 +34,7 @@ export const planBrewAction = formAction(planned, async ({ space, way, ...reques
     sharedBrewId: request.sharedBrewId,
     recipe: recipeOf(sheet, way),
     ambient: sheet.revision.content.writtenOn.ambient,
+    lots: sheet.choice.lots,
   });
   redirect(`/s/${member.spaceSlug}/brews/${id}`);
 });

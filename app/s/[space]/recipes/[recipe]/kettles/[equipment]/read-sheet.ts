@@ -1,6 +1,6 @@
 import "server-only";
 import type { Ledger } from "@/lib/calc/ledger";
-import { adaptWith, type Adapted } from "@/lib/model/adaptation";
+import { adaptWith, type AdaptationChoice, type Adapted } from "@/lib/model/adaptation";
 import type { EquipmentProfile } from "@/lib/model/equipment";
 import type { KeptChoice } from "@/lib/model/kettle-entry";
 import type { RecipeRevision } from "@/lib/model/recipe-content";
@@ -8,7 +8,7 @@ import { recipeIntention } from "@/lib/model/recipe-intention";
 import { keptOf } from "@/lib/server/adaptations/choose";
 import { listAdaptations } from "@/lib/server/adaptations/reads";
 import { findEquipment } from "@/lib/server/equipment/reads";
-import { lotFiguresOf } from "@/lib/server/kettles/lots";
+import { lotFigures } from "@/lib/server/lots/figures";
 import { findRecipe, findRevision } from "@/lib/server/recipes/reads";
 import type { Member } from "@/lib/server/session";
 import { listSharedBrews } from "@/lib/server/shared-brews/reads";
@@ -29,6 +29,8 @@ export interface Sheet extends Adapted {
   readonly sharedBrew: { readonly id: string; readonly title: string } | null;
   /** The recipe on the kettle that it was written for. */
   readonly writtenLedger: Ledger;
+  /** What this sheet is computed by. */
+  readonly choice: AdaptationChoice;
   /** What its brewer chose, whether this sheet follows it or not. */
   readonly kept: KeptChoice | null;
 }
@@ -49,8 +51,8 @@ export async function readSheet(member: Member, request: SheetRequest): Promise<
   if (written === null) return null;
   const adaptation = (await listAdaptations(member, { recipeId, rev: revision.rev })).get(equipmentId);
   const choice = choiceInView(adaptation?.choice ?? null, volume);
-  const lots = await lotFiguresOf(member, Object.values(choice.lots));
+  const lots = await lotFigures(member, Object.values(choice.lots));
   const adapted = adaptWith({ content, written, equipment: profile.equipment, choice, lots });
   const kept = adaptation === undefined ? null : keptOf(adaptation);
-  return { revision, profile, sharedBrew: shared, writtenLedger: written.ledger, kept, ...adapted };
+  return { revision, profile, sharedBrew: shared, writtenLedger: written.ledger, choice, kept, ...adapted };
 }
