@@ -8,6 +8,7 @@ import { listRevisions } from "@/lib/server/recipes/list-revisions";
 import { findRecipe } from "@/lib/server/recipes/reads";
 import { requireMember } from "@/lib/server/session";
 import { kettleChoices, writtenKettle } from "@/lib/ui/recipe/kettle-choices";
+import { RecipeSheet } from "@/lib/ui/sheet/recipe-sheet";
 import { RecipeScreen } from "./recipe-screen";
 import { RevisionList } from "./revision-list";
 
@@ -49,17 +50,27 @@ export default async function RecipePage({ params }: RecipePageProps) {
           </a>
         </p>
       </div>
-      <RecipeScreen
-        space={member.spaceSlug}
-        id={id}
+      <RecipeSheet
         rev={rev}
-        mayWrite={roleMay(member.role, "write recipes")}
-        title={title}
-        content={content}
-        kettles={[writtenKettle(content), ...kettleChoices(kettles, member.userId)]}
+        kettle={content.writtenOn.name}
+        {...content.writtenOn}
+        recipe={content.recipe}
+        notes={content.notes}
         preferences={member.preferences}
       />
-      <RevisionList home={home} revisions={revisions} />
+      <div className="print:hidden">
+        <RecipeScreen
+          space={member.spaceSlug}
+          id={id}
+          rev={rev}
+          mayWrite={roleMay(member.role, "write recipes")}
+          title={title}
+          content={content}
+          kettles={[writtenKettle(content), ...kettleChoices(kettles, member.userId)]}
+          preferences={member.preferences}
+        />
+        <RevisionList home={home} revisions={revisions} />
+      </div>
     </>
   );
 }
