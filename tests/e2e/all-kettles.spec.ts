@@ -86,6 +86,8 @@ for (const [where, width] of Object.entries(WIDTHS)) {
       await rowOf(page, SMALL).getByRole("button", { name: words }).click();
       await panel.getByRole("button", { name: "Take it back" }).click();
       await expect(panel.getByText(/Orla Fennimoor chose for this kettle in the meantime/)).toBeVisible();
+      await panel.getByRole("button", { name: "Show what holds now" }).click();
+      await expect(panel.getByText(/^Chosen by/)).toHaveCount(0);
     });
   });
 }

@@ -53,7 +53,8 @@ export default async function RecipePage({ params }: RecipePageProps) {
       <RecipeSheet
         rev={rev}
         kettle={content.writtenOn.name}
-        {...content.writtenOn}
+        equipment={content.writtenOn.equipment}
+        ambient={content.writtenOn.ambient}
         recipe={content.recipe}
         notes={content.notes}
         preferences={member.preferences}
