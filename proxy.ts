@@ -35,6 +35,8 @@ function contentPolicy(nonce: string): string {
     "img-src 'self' data:",
     "font-src 'self'",
     "connect-src 'self'",
+    // The workers that compute the table of all kettles come from here, as every script.
+    "worker-src 'self'",
     "object-src 'none'",
     "base-uri 'none'",
     "form-action 'self'",

@@ -60,4 +60,5 @@ async function benchPages(part) {
   await serve({ host: "127.0.0.1", port, env });
   if (part !== "keystrokes") await run(...typescriptCommand("tests/bench/pages.ts"), { env, show: true });
   await run(...typescriptCommand("tests/bench/keystrokes.ts"), { env, show: true });
+  await run(...typescriptCommand("tests/bench/kettles.ts"), { env, show: true });
 }

@@ -1,8 +1,8 @@
 import { adapt, intentionOf } from "@/lib/calc/adapt";
 import { brew, intervals, type Equipment } from "@/lib/calc/ledger";
-import { kilogramsPerHour, litres, litresPerKilogram, wattsPerKelvin } from "@/lib/calc/units";
 import { brewed, brewInput } from "../support/brewed";
 import { sameDay } from "../support/brewing-fixtures";
+import { kettles } from "./many-kettles";
 import { sixBySix } from "./six-by-six";
 import { benchSpreadsheet } from "./spreadsheet";
 
@@ -17,28 +17,6 @@ function perSecond(task: () => void): number {
     runs++;
   }
   return (1000 * runs) / (performance.now() - start);
-}
-
-/** Kettles that differ in everything that matters, so that no two members get the same amounts. */
-function kettles(count: number): Equipment[] {
-  const input = brewInput();
-  return Array.from({ length: count }, (_, i) => {
-    const { equipment } = input;
-    const turn = (i % 97) / 97;
-    return {
-      ...equipment,
-      usualBatch: litres(16 + 8 * turn),
-      kettle: {
-        ...equipment.kettle,
-        boilOff: { ...equipment.kettle.boilOff, value: kilogramsPerHour(1.8 + 1.2 * ((i % 13) / 13)) },
-        lossCoefficient: { ...equipment.kettle.lossCoefficient, value: wattsPerKelvin(4 + 4 * ((i % 7) / 7)) },
-      },
-      lauter: {
-        ...equipment.lauter,
-        absorption: { ...equipment.lauter.absorption, value: litresPerKilogram(0.6 + 0.5 * ((i % 11) / 11)) },
-      },
-    };
-  });
 }
 
 /** Prints how fast the calculation is, and how its time grows with the number of kettles. */

@@ -85,6 +85,20 @@ const WRITES: readonly Write[] = [
     at: `${CLUB}/brews`,
   },
   {
+    what: "a way out",
+    by: "member",
+    refusal: /Only the owner of this kettle or an organiser chooses for it/,
+    prepare: async (page) => {
+      await page.goto(`${CLUB}/recipes`);
+      await page.getByRole("link", { name: "Kettles for Hollowmere Pils" }).click();
+      // A pot of fifteen litres does not hold the volume of the recipe.
+      await page.goto(`${page.url()}?volume=written`);
+      await page.getByRole("link", { name: "Test pot", exact: true }).click();
+    },
+    button: /^Choose: Brew less/,
+    words: /^Chosen by/,
+  },
+  {
     what: "a reading of a brew",
     by: "member",
     refusal: /Only who brews this/,

@@ -59,6 +59,9 @@ async function requireWay(member: Member, change: WayChange, choice: AdaptationC
   if (revision === null || profile === null || written === null) {
     throw new AppError("NOT_FOUND", "There is no such recipe or kettle here.");
   }
+  if (!profile.mayWrite) {
+    throw new AppError("FORBIDDEN", "Only the owner of this kettle or an organiser chooses for it.");
+  }
   if (choice.way === null) return;
   const lots = await lotFigures(member, Object.values(choice.lots));
   const { equipment } = profile;

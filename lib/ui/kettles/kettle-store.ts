@@ -132,7 +132,8 @@ export class KettleStore {
   }
 
   private async ask(id: string, message: (request: number) => ToDesk): Promise<ExplainedCell | FitDetail | null> {
-    await this.start();
+    // What its desk knows already is answered while the others are still being read.
+    if (!this.deskOf.has(id)) await this.start();
     const request = this.questions.size === 0 ? 1 : Math.max(...this.questions.keys()) + 1;
     return new Promise((resolve) => {
       this.questions.set(request, resolve);

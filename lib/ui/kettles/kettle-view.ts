@@ -82,11 +82,6 @@ const EVERYTHING = {
   isPlain: false,
 } as const satisfies Omit<KettleView, "rev" | "volume">;
 
-/** Whether the table leaves some of its rows out. */
-export function isFiltered({ fit, why, text }: KettleView): boolean {
-  return fit !== "all" || why !== null || text !== "";
-}
-
 /** What a kettle is brewed by in a view. A way out holds for the volume that it was chosen with. */
 export function choiceInView(kept: AdaptationChoice | null, volume: VolumeView): AdaptationChoice {
   const chosen = kept ?? NO_CHOICE;

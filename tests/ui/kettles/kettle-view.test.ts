@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { NO_CHOICE, type AdaptationChoice } from "@/lib/model/adaptation";
-import { choiceInView, isFiltered, readView, sheetQuery, viewQuery } from "@/lib/ui/kettles/kettle-view";
+import { choiceInView, readView, sheetQuery, viewQuery } from "@/lib/ui/kettles/kettle-view";
 
 const read = (query: string) => readView(Object.fromEntries(new URLSearchParams(query)));
 
@@ -22,11 +22,6 @@ describe("the view of the table in the address", () => {
 
   it("gives a kettle's own sheet the revision and the volume, and nothing of the table", () => {
     expect(sheetQuery(read("?rev=2&volume=written&fit=not&sort=fit"))).toBe("?rev=2&volume=written");
-  });
-
-  it("knows whether it leaves rows out", () => {
-    expect(isFiltered(read("?sort=fit&volume=usual"))).toBe(false);
-    for (const query of ["?fit=way", "?why=fermenter", "?name=a"]) expect(isFiltered(read(query))).toBe(true);
   });
 });
 

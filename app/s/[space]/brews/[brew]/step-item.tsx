@@ -7,7 +7,7 @@ import { MeasuringPointView } from "./measuring-point-view";
 import { StepCautions } from "./step-cautions";
 import { StepFigures } from "./step-figures";
 import { StepTime } from "./step-time";
-import { stepTitle } from "./step-titles";
+import { stepTitle } from "@/lib/ui/brew/step-titles";
 import type { RecordReading } from "./use-delivery";
 
 interface StepItemProps {

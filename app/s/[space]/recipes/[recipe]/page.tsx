@@ -9,6 +9,7 @@ import { listRevisions } from "@/lib/server/recipes/list-revisions";
 import { findRecipe } from "@/lib/server/recipes/reads";
 import { requireMember } from "@/lib/server/session";
 import { kettleChoices, writtenKettle } from "@/lib/ui/recipe/kettle-choices";
+import { RecipeSheet } from "@/lib/ui/sheet/recipe-sheet";
 import { OtherDrafts } from "./other-drafts";
 import { RecipeScreen } from "./recipe-screen";
 import { RevisionList } from "./revision-list";
@@ -56,19 +57,30 @@ export default async function RecipePage({ params }: RecipePageProps) {
           </a>
         </p>
       </div>
-      <RecipeScreen
-        space={member.spaceSlug}
-        id={id}
-        userId={member.userId}
-        head={{ rev, title, content, authorName: recipe.authorName, message: recipe.message }}
-        draft={draft}
-        mayWrite={roleMay(member.role, "write recipes")}
-        kettles={[writtenKettle(content), ...kettleChoices(kettles, member.userId)]}
+      <RecipeSheet
+        rev={rev}
+        kettle={content.writtenOn.name}
+        equipment={content.writtenOn.equipment}
+        ambient={content.writtenOn.ambient}
+        recipe={content.recipe}
+        notes={content.notes}
         preferences={member.preferences}
-      >
-        <OtherDrafts drafts={drafts} />
-      </RecipeScreen>
-      <RevisionList home={home} revisions={revisions} />
+      />
+      <div className="print:hidden">
+        <RecipeScreen
+          space={member.spaceSlug}
+          id={id}
+          userId={member.userId}
+          head={{ rev, title, content, authorName: recipe.authorName, message: recipe.message }}
+          draft={draft}
+          mayWrite={roleMay(member.role, "write recipes")}
+          kettles={[writtenKettle(content), ...kettleChoices(kettles, member.userId)]}
+          preferences={member.preferences}
+        >
+          <OtherDrafts drafts={drafts} />
+        </RecipeScreen>
+        <RevisionList home={home} revisions={revisions} />
+      </div>
     </>
   );
 }

@@ -20,20 +20,24 @@ export function ChosenWay({ entry, figures, preferences, ...form }: ChosenWayPro
   if (kept === null || name === null || figures === null) return null;
   const { way, isWayLost, fit } = figures;
   const words = way === null ? name : wayWords(way, preferences);
+  // A way out holds for the volume that it was chosen with.
+  const isOfAnother = form.volume !== "chosen" && form.volume !== kept.choice.volume;
   return (
     <div className={isWayLost ? "notice notice-attention" : "notice"}>
       <p>
-        Chosen by {kept.changedByName}: {words}.
+        Chosen by {kept.changedByName}: {words}, for {VOLUMES[kept.choice.volume]}.
       </p>
       {isWayLost ? (
         <p>The kettle has changed since, and this way out no longer works on it. Choose another one.</p>
       ) : null}
-      {fit === "fits" ? <p>The kettle has changed since, and the recipe now fits without it.</p> : null}
+      {fit === "fits" && !isOfAnother ? <p>The kettle has changed since, and the recipe now fits without it.</p> : null}
       {mayChoose ? (
-        <WayForm {...form} entry={entry} way="">
+        <WayForm {...form} volume="usual" entry={entry} way="">
           Take it back
         </WayForm>
       ) : null}
     </div>
   );
 }
+
+const VOLUMES = { usual: "the kettle’s usual batch", written: "the volume of the recipe" } as const;

@@ -9,7 +9,7 @@ import { sheetQuery, type KettleView } from "@/lib/ui/kettles/kettle-view";
 import { inNameOrder, shownRows, type KettleRow } from "@/lib/ui/kettles/shown-rows";
 import { useKettleView } from "@/lib/ui/kettles/use-kettle-view";
 import { useKettles } from "@/lib/ui/kettles/use-kettles";
-import { usePrinting } from "@/lib/ui/kettles/use-printing";
+import { usePrinting } from "@/lib/ui/use-printing";
 import { useHydrated } from "@/lib/ui/use-hydrated";
 import { KettleFilter } from "./kettle-filter";
 import { KettlePanels } from "./kettle-panels";
@@ -49,7 +49,7 @@ export function KettlesScreen({ first, spaceSlug, revision, preferences }: Kettl
         shownCount={rows.length}
         onRetry={() => void store.start()}
       />
-      <PrintedLine title={revision.title} rev={revision.rev} at={printing} />
+      <PrintedLine title={revision.title} rev={revision.rev} />
       {rows.length === 0 && isComplete ? (
         <p>No kettle is left by this choice.</p>
       ) : (

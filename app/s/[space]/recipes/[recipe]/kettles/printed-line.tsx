@@ -1,22 +1,10 @@
-const WHEN = new Intl.DateTimeFormat("en-GB", { dateStyle: "medium", timeStyle: "short" });
-
-interface PrintedLineProps {
-  readonly title: string;
-  readonly rev: number;
-  /** null on the screen. */
-  readonly at: Date | null;
-}
+import { PrintedAt } from "@/lib/ui/sheet/printed-at";
 
 /** What paper says of itself: which revision it shows, and when it was printed. */
-export function PrintedLine({ title, rev, at }: PrintedLineProps) {
+export function PrintedLine({ title, rev }: { readonly title: string; readonly rev: number }) {
   return (
     <p className="mb-2 hidden print:block">
-      {title}, revision {rev}
-      {at === null ? null : (
-        <>
-          , printed on <time dateTime={at.toISOString()}>{WHEN.format(at)}</time>
-        </>
-      )}
+      {title}, revision {rev}. <PrintedAt />
     </p>
   );
 }

@@ -6,7 +6,10 @@ import { CAUTIONS } from "@/lib/calc/runsheet";
 import { roleMay } from "@/lib/model/roles";
 import { requireMember, type Member } from "@/lib/server/session";
 import { Caution } from "@/lib/ui/caution";
+import { toldWay } from "@/lib/ui/kettles/kettle-figures";
 import { readView, sheetQuery, type VolumeView } from "@/lib/ui/kettles/kettle-view";
+import { wayInShort } from "@/lib/ui/kettles/way-words";
+import { RecipeSheet } from "@/lib/ui/sheet/recipe-sheet";
 import { FitsSection } from "./fits-section";
 import { MisfitSection } from "./misfit-section";
 import { KeptWay } from "./kept-way";
@@ -59,15 +62,29 @@ export default async function SheetPage(props: SheetPageProps) {
           All kettles
         </Link>
       </p>
-      <Caution>{CAUTIONS["hot liquor"]}</Caution>
-      {actions.plan === null ? (
-        <p className="no-print mt-3 text-muted">
-          Only {profile.ownerName} or an organiser plans a brew on this kettle.
-        </p>
-      ) : null}
-      <KeptWay sheet={sheet} choose={actions.choose} preferences={preferences} />
-      {chosen === null ? null : <FitsSection {...{ sheet, chosen, preferences }} plan={actions.plan} />}
-      {outcome.ok ? null : <MisfitSection {...{ sheet, outcome, actions, preferences }} />}
+      {chosen === null ? null : (
+        <RecipeSheet
+          rev={revision.rev}
+          kettle={`${profile.equipment.name} of ${profile.ownerName}`}
+          about={chosen.way === null ? undefined : `with ${wayInShort(toldWay(chosen.way), preferences)}`}
+          recipe={chosen.recipe}
+          equipment={profile.equipment}
+          ambient={revision.content.writtenOn.ambient}
+          notes={revision.content.notes}
+          preferences={preferences}
+        />
+      )}
+      <div className={chosen === null ? undefined : "print:hidden"}>
+        <Caution>{CAUTIONS["hot liquor"]}</Caution>
+        {actions.plan === null ? (
+          <p className="no-print mt-3 text-muted">
+            Only {profile.ownerName} or an organiser plans a brew on this kettle.
+          </p>
+        ) : null}
+        <KeptWay sheet={sheet} choose={actions.choose} preferences={preferences} />
+        {chosen === null ? null : <FitsSection {...{ sheet, chosen, preferences }} plan={actions.plan} />}
+        {outcome.ok ? null : <MisfitSection {...{ sheet, outcome, actions, preferences }} />}
+      </div>
     </>
   );
 }

@@ -8,6 +8,7 @@ import { requireMember } from "@/lib/server/session";
 import { Day } from "@/lib/ui/day";
 import { kettleChoices, writtenKettle } from "@/lib/ui/recipe/kettle-choices";
 import { RecipeLedger } from "@/lib/ui/recipe/recipe-ledger";
+import { RecipeSheet } from "@/lib/ui/sheet/recipe-sheet";
 
 interface RevisionPageProps {
   readonly params: Promise<{ readonly space: string; readonly recipe: string; readonly revision: string }>;
@@ -41,13 +42,24 @@ export default async function RevisionPage({ params }: RevisionPageProps) {
           <Link href={`${home}/kettles?rev=${rev}`}>On every kettle</Link>
         </span>
       </p>
-      <RecipeLedger
-        title={title}
-        content={content}
-        kettles={[writtenKettle(content), ...kettleChoices(kettles, member.userId)]}
+      <RecipeSheet
+        rev={rev}
+        kettle={content.writtenOn.name}
+        equipment={content.writtenOn.equipment}
+        ambient={content.writtenOn.ambient}
+        recipe={content.recipe}
+        notes={content.notes}
         preferences={member.preferences}
-        saving={null}
       />
+      <div className="print:hidden">
+        <RecipeLedger
+          title={title}
+          content={content}
+          kettles={[writtenKettle(content), ...kettleChoices(kettles, member.userId)]}
+          preferences={member.preferences}
+          saving={null}
+        />
+      </div>
     </>
   );
 }
