@@ -5,34 +5,40 @@ import type { SaveOutcome } from "@/lib/model/save-outcome";
 import { AppError } from "../app-error";
 import { CALC_VERSION } from "../calc-version";
 import { contentHash, sameBytes } from "../content-hash";
-import { inSpace, toJson } from "../db";
+import { inSpace, toJson, type SpaceTransaction } from "../db";
 import { requireAbility } from "../permissions";
 import { LostRace, unlessStale } from "../save-race";
 import type { Member } from "../session";
 
-export async function createRecipe(
-  member: Member,
-  { title, content, message }: NewRecipe,
-): Promise<{ readonly id: string }> {
+export async function createRecipe(member: Member, recipe: NewRecipe): Promise<{ readonly id: string }> {
   requireAbility(member, "write recipes");
   const { spaceId, userId } = member;
   const id = randomUUID();
-  await inSpace(spaceId, userId, async (tx) => {
-    await tx.recipe.create({ data: { spaceId, id, title, headRev: 1, rootId: id, createdBy: userId } });
-    await tx.recipeRevision.create({
-      data: {
-        spaceId,
-        recipeId: id,
-        rev: 1,
-        content: toJson(content),
-        contentHash: contentHash(content),
-        calcVersion: CALC_VERSION,
-        authorId: userId,
-        message,
-      },
-    });
-  });
+  await inSpace(spaceId, userId, (tx) => insertRecipes(tx, member, [{ id, ...recipe }]));
   return { id };
+}
+
+/** Writes new recipes with their first revisions, all of them or none, in the transaction of the caller. */
+export async function insertRecipes(
+  tx: SpaceTransaction,
+  { spaceId, userId }: Member,
+  recipes: readonly (NewRecipe & { readonly id: string })[],
+): Promise<void> {
+  await tx.recipe.createMany({
+    data: recipes.map(({ id, title }) => ({ spaceId, id, title, headRev: 1, rootId: id, createdBy: userId })),
+  });
+  await tx.recipeRevision.createMany({
+    data: recipes.map(({ id, content, message }) => ({
+      spaceId,
+      recipeId: id,
+      rev: 1,
+      content: toJson(content),
+      contentHash: contentHash(content),
+      calcVersion: CALC_VERSION,
+      authorId: userId,
+      message,
+    })),
+  });
 }
 
 /** Adds a revision to a recipe, if `baseRev` is still the newest one. */

@@ -5,7 +5,7 @@ import { eventRow, fillSpace, spaceRows } from "../../support/content-rows";
 import { connectAs, insert } from "../../support/sql-session";
 
 const HERE = { spaceId: randomUUID(), userId: randomUUID() };
-const TABLES = ["recipe_revision", "equipment_revision", "brew_event", "audit_log"];
+const TABLES = ["recipe_revision", "equipment_revision", "brew_event", "audit_log", "recipe_leftover"];
 
 let app: Client;
 let owner: Client;
@@ -16,6 +16,15 @@ beforeAll(async () => {
   const rows = spaceRows(HERE);
   await fillSpace(app, rows);
   await insert(app, "brew_event", eventRow(rows.brew, HERE.userId));
+  const { space_id, recipe_id, rev } = rows.recipeRevision;
+  const leftover = {
+    format: "beerjson",
+    version: "3",
+    leftover: "[]",
+    import_id: randomUUID(),
+    imported_by: HERE.userId,
+  };
+  await insert(app, "recipe_leftover", { space_id, recipe_id, rev, ...leftover });
   await insert(app, "audit_log", { action: "test", outcome: "ok", space_id: HERE.spaceId });
 });
 

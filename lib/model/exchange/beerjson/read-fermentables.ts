@@ -2,9 +2,9 @@ import type { Fermentable, FermentableKind } from "@/lib/calc/ledger";
 import { fraction } from "@/lib/calc/units";
 import { pointsPerPoundGallonFromExtract } from "@/lib/calc/gravity";
 import { FERMENTABLE_FIELDS } from "../../recipe-fields";
-import { written } from "../../written";
 import type { FieldCursor } from "../field-cursor";
 import { fermentableOf, type StatedYield } from "../fermentable-of";
+import { FERMENTABLE_NAME } from "../stated-fields";
 import { takeMeasure } from "./measure";
 import { COLOUR, MASS, PERCENT, VOLUME } from "./units";
 
@@ -17,7 +17,7 @@ export function readFermentables(additions: FieldCursor, records: FieldCursor): 
 }
 
 function readFermentable(row: FieldCursor, records: FieldCursor): Fermentable | null {
-  const name = row.at("name").takeText(written("Name of the fermentable", 80));
+  const name = row.at("name").takeText(FERMENTABLE_NAME);
   const kind = kindOf(row);
   if (kind === null) return null;
   if (Object.hasOwn(VOLUME, row.at("amount", "unit").text ?? "")) {

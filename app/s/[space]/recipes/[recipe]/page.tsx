@@ -8,6 +8,7 @@ import { listRevisions } from "@/lib/server/recipes/list-revisions";
 import { findRecipe } from "@/lib/server/recipes/reads";
 import { requireMember } from "@/lib/server/session";
 import { kettleChoices, writtenKettle } from "@/lib/ui/recipe/kettle-choices";
+import { ExportLinks } from "../export-links";
 import { RecipeScreen } from "./recipe-screen";
 import { RevisionList } from "./revision-list";
 
@@ -59,6 +60,7 @@ export default async function RecipePage({ params }: RecipePageProps) {
         kettles={[writtenKettle(content), ...kettleChoices(kettles, member.userId)]}
         preferences={member.preferences}
       />
+      <ExportLinks recipes={`/s/${member.spaceSlug}/recipes`} id={id} rev={rev} />
       <RevisionList home={home} revisions={revisions} />
     </>
   );

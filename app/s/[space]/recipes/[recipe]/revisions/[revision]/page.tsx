@@ -8,6 +8,7 @@ import { requireMember } from "@/lib/server/session";
 import { Day } from "@/lib/ui/day";
 import { kettleChoices, writtenKettle } from "@/lib/ui/recipe/kettle-choices";
 import { RecipeLedger } from "@/lib/ui/recipe/recipe-ledger";
+import { ExportLinks } from "../../../export-links";
 
 interface RevisionPageProps {
   readonly params: Promise<{ readonly space: string; readonly recipe: string; readonly revision: string }>;
@@ -48,6 +49,7 @@ export default async function RevisionPage({ params }: RevisionPageProps) {
         preferences={member.preferences}
         saving={null}
       />
+      <ExportLinks recipes={`/s/${member.spaceSlug}/recipes`} id={id} rev={rev} />
     </>
   );
 }
