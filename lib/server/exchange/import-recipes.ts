@@ -2,6 +2,7 @@ import "server-only";
 import { randomUUID } from "node:crypto";
 import type { Equipment } from "@/lib/calc/ledger";
 import type { ImportRequest } from "@/lib/model/exchange/import-request";
+import type { Imported } from "@/lib/model/exchange/imported";
 import { UnreadableFileError } from "@/lib/model/exchange/file-node";
 import type { ReadFile, ReadRecipe } from "@/lib/model/exchange/read-recipes";
 import { newRecipe } from "@/lib/model/recipe-content";
@@ -32,11 +33,6 @@ async function requireKettle(member: Member, id: string): Promise<Equipment> {
   const profile = await findEquipment(member, id);
   if (profile === null) throw new AppError("NOT_FOUND", "There is no such kettle here.");
   return profile.equipment;
-}
-
-export interface Imported {
-  readonly importId: string;
-  readonly recipes: readonly { readonly id: string; readonly title: string }[];
 }
 
 /**

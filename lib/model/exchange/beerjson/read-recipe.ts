@@ -13,6 +13,7 @@ import { readMiscellaneous } from "./read-miscellaneous";
 import { statedMeasure, takeMeasure } from "./measure";
 import { readWater } from "./read-water";
 import { readYeast } from "./read-yeast";
+import { STAND_NAME } from "./stand-name";
 import { BITTERNESS, COLOUR, GRAVITY, PERCENT, TEMPERATURE, THICKNESS, TIME, VOLUME } from "./units";
 
 /** Reads one recipe of a document; null where it lacks what no recipe can do without, and the log says what. */
@@ -68,7 +69,9 @@ function readStand(recipe: FieldCursor): { readonly stand: HopStand | null; read
     const stand = step.log.whole(step.node ?? { line: 0, value: null }, () => {
       const at = takeMeasure(temperature, STAND_FIELDS.celsius, TEMPERATURE);
       const length = takeMeasure(step.at("step_time"), STAND_FIELDS.minutes, TIME);
-      return at === null || length === null || at >= 100 ? null : { celsius: at, minutes: length };
+      return at === null || length === null || (at >= 100 && step.at("name").text !== STAND_NAME)
+        ? null
+        : { celsius: at, minutes: length };
     });
     if (stand !== null) {
       step.at("name").take();

@@ -18,7 +18,7 @@ export function readYeast(additions: FieldCursor, records: FieldCursor): StatedY
   return {
     ...(name === null ? {} : { name }),
     ...(low && high ? { attenuationLow: low, attenuationHigh: high } : {}),
-    ...(one !== null && !(low && high) ? { attenuationLow: one, attenuationHigh: one } : {}),
+    ...(one !== null && !(low && high) ? { attenuation: one } : {}),
     cells: readCells(culture.at("cell_count_billions")),
   };
 }

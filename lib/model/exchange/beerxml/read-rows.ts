@@ -144,7 +144,7 @@ export function readYeasts(set: FieldCursor): StatedYeast {
   const attenuation = takeNumber(yeast.at("ATTENUATION"), YEAST_FIELDS.attenuationLow, ofPercent);
   return {
     ...(name === null ? {} : { name }),
-    ...(attenuation === null ? {} : { attenuationLow: attenuation, attenuationHigh: attenuation }),
+    ...(attenuation === null ? {} : { attenuation }),
     cells: null,
   };
 }

@@ -2,7 +2,7 @@
 
 import Link from "next/link";
 import { useEffect, useRef } from "react";
-import type { Imported } from "./send-file";
+import type { Imported } from "@/lib/model/exchange/imported";
 
 interface TakenNoticeProps {
   readonly home: string;

@@ -4,7 +4,8 @@ import { useRouter } from "next/navigation";
 import { useState } from "react";
 import type { ImportPreview } from "@/lib/model/exchange/preview";
 import type { FieldErrors } from "@/lib/model/field-errors";
-import { sendFile, type Imported } from "./send-file";
+import type { Imported } from "@/lib/model/exchange/imported";
+import { sendFile } from "@/lib/ui/exchange/send-file";
 
 type Stage =
   | { readonly at: "choosing" | "reading" }

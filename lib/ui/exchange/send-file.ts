@@ -1,10 +1,5 @@
 import type { FieldErrors } from "@/lib/model/field-errors";
 
-export interface Imported {
-  readonly importId: string;
-  readonly recipes: readonly { readonly id: string; readonly title: string }[];
-}
-
 type Answer<T> = { readonly ok: true; readonly data: T } | { readonly ok: false; readonly errors: FieldErrors };
 
 interface Refusal {

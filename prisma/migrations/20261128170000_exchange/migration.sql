@@ -28,3 +28,18 @@ ALTER TABLE recipe_leftover ENABLE ROW LEVEL SECURITY;
 ALTER TABLE recipe_leftover FORCE ROW LEVEL SECURITY;
 CREATE POLICY space_only ON recipe_leftover
   USING (space_id = (SELECT ctx_space())) WITH CHECK (space_id = (SELECT ctx_space()));
+
+-- People of a club that was taken out of a file, whom this club does not know: a name and nothing else.
+CREATE TABLE former_member (
+  space_id     uuid NOT NULL,
+  id           uuid NOT NULL,
+  display_name text NOT NULL CHECK (length(display_name) BETWEEN 1 AND 80),
+  PRIMARY KEY (space_id, id)
+);
+
+GRANT SELECT, INSERT ON former_member TO gyle_app;
+
+ALTER TABLE former_member ENABLE ROW LEVEL SECURITY;
+ALTER TABLE former_member FORCE ROW LEVEL SECURITY;
+CREATE POLICY space_only ON former_member
+  USING (space_id = (SELECT ctx_space())) WITH CHECK (space_id = (SELECT ctx_space()));
