@@ -58,6 +58,13 @@ module.exports = {
       to: { path: "^lib/server/db\\.ts" },
     },
     {
+      name: "xml-is-read-in-one-place",
+      severity: "error",
+      comment: "Map the tree that lib/server/exchange/read-xml.ts gives; parse no XML elsewhere.",
+      from: { pathNot: "^lib/server/exchange/read-xml\\.ts" },
+      to: { path: "node_modules/saxes" },
+    },
+    {
       name: "ops-is-an-entry",
       severity: "error",
       comment: "lib/ops holds entry points; nothing imports them.",

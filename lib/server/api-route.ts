@@ -11,6 +11,7 @@ const STATUS: Readonly<Record<AppErrorCode, number>> = {
   NOT_FOUND: 404,
   CONFLICT: 409,
   INVALID: 400,
+  TOO_LARGE: 413,
 };
 
 type Handler<R extends Request, C> = (request: R, context: C) => Promise<Response>;

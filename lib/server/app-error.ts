@@ -1,6 +1,6 @@
 import "server-only";
 
-export type AppErrorCode = "UNAUTHENTICATED" | "FORBIDDEN" | "NOT_FOUND" | "CONFLICT" | "INVALID";
+export type AppErrorCode = "UNAUTHENTICATED" | "FORBIDDEN" | "NOT_FOUND" | "CONFLICT" | "INVALID" | "TOO_LARGE";
 
 /** A refusal that a person caused and can read: the message is written for them. */
 export class AppError extends Error {

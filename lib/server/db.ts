@@ -107,3 +107,44 @@ export const JSON_NULL = Prisma.DbNull;
 export function isUniqueViolation(error: unknown): boolean {
   return error instanceof Prisma.PrismaClientKnownRequestError && error.code === "P2002";
 }
+
+/** Whether a statement of our own text was refused by a rule of the database: a check, a reference, a type. */
+export function isRefusedByRule(error: unknown): boolean {
+  return error instanceof Prisma.PrismaClientKnownRequestError && error.code === "P2010";
+}
+
+/** The name of a table for a statement; it comes from a list of this program, never from a request. */
+function tableSql(table: string): Prisma.Sql {
+  if (!/^[a-z_]{1,60}$/.test(table)) throw new Error(`${table} is no name of a table`);
+  return Prisma.raw(`"${table}"`);
+}
+
+/** All rows of several tables of one space as JSON, seen by one statement. */
+export async function rowsOfSpace(
+  tx: SpaceTransaction,
+  spaceId: string,
+  tables: readonly string[],
+): Promise<readonly { readonly part: string; readonly row: unknown }[]> {
+  // Times are written in one zone, whatever the server's own is.
+  await tx.$queryRaw`SELECT set_config('timezone', 'UTC', true)`;
+  const selects = tables.map(
+    (table) => Prisma.sql`SELECT ${table}::text AS part, to_jsonb(t) - 'space_id' AS row
+      FROM ${tableSql(table)} t WHERE t.space_id = ${spaceId}::uuid`,
+  );
+  return tx.$queryRaw<{ part: string; row: unknown }[]>(Prisma.join(selects, " UNION ALL "));
+}
+
+/** The columns of a table that are written. */
+export async function columnsOf(tx: SpaceTransaction, table: string): Promise<readonly string[]> {
+  const rows = await tx.$queryRaw<{ name: string }[]>`
+    SELECT attname::text AS name FROM pg_attribute
+    WHERE attrelid = ${table}::regclass AND attnum > 0 AND NOT attisdropped AND attgenerated = ''`;
+  return rows.map(({ name }) => name);
+}
+
+/** Writes rows that `rowsOfSpace` has read, into a space of which each says that it is. */
+export async function insertRowsOfSpace(tx: SpaceTransaction, table: string, rows: readonly object[]): Promise<void> {
+  const name = tableSql(table);
+  const json = JSON.stringify(rows);
+  await tx.$executeRaw`INSERT INTO ${name} SELECT r.* FROM jsonb_populate_recordset(NULL::${name}, ${json}::jsonb) r`;
+}

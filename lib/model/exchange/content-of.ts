@@ -93,28 +93,36 @@ function usualWater(log: ReadingLog): Recipe["water"]["source"] {
 function yeastOf({ yeast, batch, figures }: StatedRecipe, log: ReadingLog): Yeast {
   const name = yeast.name ?? "Yeast of the file";
   const known = yeastClassNamed(name);
-  const low = yeast.attenuationLow ?? known?.attenuationLow;
-  const high = yeast.attenuationHigh ?? known?.attenuationHigh;
-  if (low === undefined || high === undefined)
-    log.derive(`Attenuation of ${name} 73 to 80 %, since the file states none.`);
-  const isOneFigure = low !== undefined && low === high;
-  if (isOneFigure) log.derive(`Attenuation of ${name} 4 % to either side of the ${percentOf(low)} stated.`);
-  const spread = isOneFigure ? ATTENUATION_SPREAD : 0;
+  const [low, high] = attenuationOf(yeast, name, log);
   const temperature =
     yeast.celsius ?? (known === null ? celsius(19) : celsius((known.celsiusLow + known.celsiusHigh) / 2));
   if (yeast.celsius === undefined) log.derive(`Fermentation at ${String(temperature)} °C, since the file states none.`);
   return {
     name,
-    attenuationLow: attenuationWithin((low ?? 0.73) - spread),
-    attenuationHigh: attenuationWithin((high ?? 0.8) + spread),
+    attenuationLow: attenuationWithin(low),
+    attenuationHigh: attenuationWithin(high),
     pitch: yeast.pitch ?? pitchOf(yeast.cells, batch, figures.originalExtract, log),
     celsius: temperature,
   };
 }
 
+/** The range stated, a single figure with room to either side, the yeast class of the same name, or a usual one. */
+function attenuationOf(yeast: StatedRecipe["yeast"], name: string, log: ReadingLog): readonly [number, number] {
+  const { attenuation, attenuationLow, attenuationHigh } = yeast;
+  if (attenuationLow !== undefined && attenuationHigh !== undefined) return [attenuationLow, attenuationHigh];
+  if (attenuation !== undefined) {
+    log.derive(`Attenuation of ${name} 4 % to either side of the ${percentOf(attenuation)} stated.`);
+    return [attenuation - ATTENUATION_SPREAD, attenuation + ATTENUATION_SPREAD];
+  }
+  const known = yeastClassNamed(name);
+  const [low, high] = known === null ? [0.73, 0.8] : [known.attenuationLow, known.attenuationHigh];
+  log.derive(`Attenuation of ${name} ${percentOf(low)} to ${percentOf(high)}, since the file states none.`);
+  return [low, high];
+}
+
 function attenuationWithin(value: number): Yeast["attenuationLow"] {
   const { min, max } = YEAST_FIELDS.attenuationLow;
-  return fraction(Number(Math.min(max, Math.max(min, value)).toFixed(6)));
+  return fraction(Number(Math.min(max, Math.max(min, value)).toFixed(9)));
 }
 
 /** Billions of cells in so many litres of so many °P, as millions for each mL and °P. */

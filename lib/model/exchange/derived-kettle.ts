@@ -11,8 +11,8 @@ export const DERIVED_KETTLE_NAME = "Kettle of the file";
 const ROOM = 1.35;
 const WATTS_PER_L = 90;
 const SUPPLY_V = 230;
-const NEAREST_EFFICIENCY = 0.001;
-const MOST_PASSES = 20;
+const NEAREST_EFFICIENCY = 0.0005;
+const MOST_PASSES = 6;
 
 export interface DerivedKettle {
   readonly equipment: Equipment;
@@ -64,7 +64,10 @@ function withBoilOff(
   return { ...equipment, kettle: { ...equipment.kettle, boilOff } };
 }
 
-/** The conversion with which the whole brewhouse comes to the efficiency stated: bisected, since it rises with it. */
+/**
+ * The conversion with which the whole brewhouse comes to the efficiency stated. The one rises nearly in proportion to
+ * the other, so a few corrections in proportion find it.
+ */
 function withEfficiency(
   equipment: Equipment,
   { efficiency }: StatedRecipe,
@@ -72,30 +75,25 @@ function withEfficiency(
   derived: string[],
 ): Equipment {
   if (efficiency === null) return equipment;
-  const conversionOf = (value: number): Equipment => ({
+  const onConversion = (value: number): Equipment => ({
     ...equipment,
-    lauter: { ...equipment.lauter, conversion: stated(fraction(value)) },
+    lauter: { ...equipment.lauter, conversion: stated(fraction(Number(value.toFixed(4)))) },
   });
-  let [low, high]: [number, number] = [EQUIPMENT_FIELDS["lauter.conversion"].min, 1];
-  const best = efficiencyOn(conversionOf(high), recipe);
-  const worst = efficiencyOn(conversionOf(low), recipe);
-  if (best === null || worst === null) return equipment;
-  if (efficiency >= best || efficiency <= worst) {
-    const [found, edge] = efficiency >= best ? [best, high] : [worst, low];
-    derived.push(
-      `The file states an efficiency of ${percentOf(efficiency)}; this kettle comes to ${percentOf(found)} at a conversion of ${percentOf(edge)}.`,
-    );
-    return conversionOf(edge);
+  let conversion = 1;
+  let found = efficiencyOn(onConversion(conversion), recipe);
+  for (let pass = 0; pass < MOST_PASSES; pass += 1) {
+    if (found === null) return equipment;
+    if (Math.abs(found - efficiency) < NEAREST_EFFICIENCY) break;
+    conversion = within("lauter.conversion", (conversion * efficiency) / found);
+    found = efficiencyOn(onConversion(conversion), recipe);
   }
-  for (let pass = 0; pass < MOST_PASSES && high - low > NEAREST_EFFICIENCY / 10; pass += 1) {
-    const middle = (low + high) / 2;
-    if ((efficiencyOn(conversionOf(middle), recipe) ?? 1) < efficiency) low = middle;
-    else high = middle;
-  }
+  if (found === null) return equipment;
   derived.push(
-    `Conversion ${percentOf(high)}, so that the brewhouse comes to the ${percentOf(efficiency)} that the file states.`,
+    Math.abs(found - efficiency) < 2 * NEAREST_EFFICIENCY
+      ? `Conversion ${percentOf(conversion)}, so that the brewhouse comes to the ${percentOf(efficiency)} that the file states.`
+      : `The file states an efficiency of ${percentOf(efficiency)}; this kettle comes to ${percentOf(found)} at a conversion of ${percentOf(conversion)}.`,
   );
-  return conversionOf(Number(high.toFixed(4)));
+  return onConversion(conversion);
 }
 
 function efficiencyOn(equipment: Equipment, recipe: Recipe): number | null {

@@ -60,7 +60,7 @@ export class FieldCursor {
   /** A number that has been brought to the unit of a field; out of its range it is refused by name. */
   takeQuantity<U extends string>(field: MeasuredField<U>, reading: Reading): Quantity<U> | null {
     if (!reading.ok) return this.refuse(reading.reason);
-    const parsed = measuredBy(field).safeParse(reading.value);
+    const parsed = schemaOf(field).safeParse(reading.value);
     if (!parsed.success) return this.refuse(firstMessage(parsed.error));
     if (reading.converted) this.convert(`as ${shownIn(field, parsed.data)}`);
     else this.take();
@@ -72,6 +72,17 @@ export class FieldCursor {
 export type Reading =
   | { readonly ok: true; readonly value: number; readonly converted: boolean }
   | { readonly ok: false; readonly reason: string };
+
+/** Making a schema costs more than a hundred readings by it, and a file has thousands of numbers. */
+const schemas = new WeakMap<object, unknown>();
+
+function schemaOf<U extends string>(field: MeasuredField<U>): z.ZodType<Quantity<U>> {
+  const known = schemas.get(field);
+  if (known !== undefined) return known as z.ZodType<Quantity<U>>; // put there for this very field
+  const made = measuredBy(field);
+  schemas.set(field, made);
+  return made;
+}
 
 function firstMessage(error: z.ZodError): string {
   return error.issues[0]?.message ?? "it is not what this field takes";

@@ -28,6 +28,8 @@ export interface StatedRecipe {
 }
 
 export type StatedYeast = Partial<Yeast> & {
+  /** A single figure, where the file states no range. */
+  readonly attenuation?: Fraction;
   /** Billions of cells for the whole batch. */
   readonly cells: number | null;
 };

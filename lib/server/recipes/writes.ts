@@ -5,7 +5,7 @@ import type { SaveOutcome } from "@/lib/model/save-outcome";
 import { AppError } from "../app-error";
 import { CALC_VERSION } from "../calc-version";
 import { contentHash, sameBytes } from "../content-hash";
-import { inSpace, toJson } from "../db";
+import { inSpace, toJson, type SpaceTransaction } from "../db";
 import { endDraft } from "../drafts/writes";
 import { requireAbility } from "../permissions";
 import { LostRace, unlessStale } from "../save-race";
@@ -15,30 +15,41 @@ import type { Member } from "../session";
 /** Makes a recipe of its first revision. The draft that it was written as, if any, ends with it. */
 export async function createRecipe(
   member: Member,
-  { title, content, message }: NewRecipe,
+  recipe: NewRecipe,
   draftId: string | null = null,
 ): Promise<{ readonly id: string }> {
   requireAbility(member, "write recipes");
   const { spaceId, userId } = member;
   const id = randomUUID();
   await inSpace(spaceId, userId, async (tx) => {
-    await tx.recipe.create({ data: { spaceId, id, title, headRev: 1, rootId: id, createdBy: userId } });
-    await tx.recipeRevision.create({
-      data: {
-        spaceId,
-        recipeId: id,
-        rev: 1,
-        content: toJson(content),
-        contentHash: contentHash(content),
-        calcVersion: CALC_VERSION,
-        authorId: userId,
-        message,
-      },
-    });
-    await fileFigures(tx, spaceId, { id, content });
+    await insertRecipes(tx, member, [{ id, ...recipe }]);
     if (draftId !== null) await endDraft(tx, member, draftId);
   });
   return { id };
+}
+
+/** Writes new recipes with their first revisions, all of them or none, in the transaction of the caller. */
+export async function insertRecipes(
+  tx: SpaceTransaction,
+  { spaceId, userId }: Member,
+  recipes: readonly (NewRecipe & { readonly id: string })[],
+): Promise<void> {
+  await tx.recipe.createMany({
+    data: recipes.map(({ id, title }) => ({ spaceId, id, title, headRev: 1, rootId: id, createdBy: userId })),
+  });
+  await tx.recipeRevision.createMany({
+    data: recipes.map(({ id, content, message }) => ({
+      spaceId,
+      recipeId: id,
+      rev: 1,
+      content: toJson(content),
+      contentHash: contentHash(content),
+      calcVersion: CALC_VERSION,
+      authorId: userId,
+      message,
+    })),
+  });
+  for (const recipe of recipes) await fileFigures(tx, spaceId, recipe);
 }
 
 /** Adds a revision to a recipe, if `baseRev` is still the newest one. The writer's draft ends with it. */

@@ -5,7 +5,14 @@ import { eventRow, fillSpace, lotRow, spaceRows } from "../../support/content-ro
 import { connectAs, insert } from "../../support/sql-session";
 
 const HERE = { spaceId: randomUUID(), userId: randomUUID() };
-const TABLES = ["recipe_revision", "equipment_revision", "brew_event", "audit_log", "ingredient_lot_movement"];
+const TABLES = [
+  "recipe_revision",
+  "equipment_revision",
+  "brew_event",
+  "audit_log",
+  "ingredient_lot_movement",
+  "recipe_leftover",
+];
 
 let app: Client;
 let owner: Client;
@@ -20,6 +27,15 @@ beforeAll(async () => {
   await insert(app, "ingredient_lot", lot);
   const movement = { lot_id: lot.id, version: 1, kind: "counted", change: 25, after: 25, actor_id: HERE.userId };
   await insert(app, "ingredient_lot_movement", { space_id: HERE.spaceId, ...movement });
+  const { space_id, recipe_id, rev } = rows.recipeRevision;
+  const leftover = {
+    format: "beerjson",
+    version: "3",
+    leftover: "[]",
+    import_id: randomUUID(),
+    imported_by: HERE.userId,
+  };
+  await insert(app, "recipe_leftover", { space_id, recipe_id, rev, ...leftover });
   await insert(app, "audit_log", { action: "test", outcome: "ok", space_id: HERE.spaceId });
 });
 

@@ -1,4 +1,5 @@
 import type { Metadata } from "next";
+import Link from "next/link";
 import { roleMay } from "@/lib/model/roles";
 import { listInvitations } from "@/lib/server/invitations/reads";
 import { requireMember } from "@/lib/server/session";
@@ -43,6 +44,13 @@ export default async function PeoplePage({ params }: PeoplePageProps) {
             </section>
           ) : null}
           <RoleList />
+          {mayInvite ? (
+            <p>
+              <Link href={`/s/${member.spaceSlug}/club-file`} className="target">
+                The club as a file
+              </Link>
+            </p>
+          ) : null}
         </div>
       </div>
     </>

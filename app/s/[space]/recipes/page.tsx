@@ -29,15 +29,27 @@ export default async function RecipesPage({ params, searchParams }: RecipesPageP
   const { recipes, total } = await listRecipePage(member, order);
   const home = `/s/${member.spaceSlug}`;
   const write = roleMay(member.role, "write recipes") ? (
-    <Link href={`${home}/recipes/new`} className="button">
-      Write a recipe
-    </Link>
+    <span className="flex flex-wrap items-center gap-x-6">
+      <Link href={`${home}/recipes/import`} className="target">
+        Import
+      </Link>
+      <Link href={`${home}/recipes/new`} className="button">
+        Write a recipe
+      </Link>
+    </span>
   ) : undefined;
   return (
     <>
       <div className="mb-6 flex flex-wrap items-center justify-between gap-4">
         <h1>Recipes</h1>
-        {total === 0 ? null : write}
+        {total === 0 ? null : (
+          <span className="no-print flex flex-wrap items-center gap-x-6">
+            <Link href={`${home}/recipes/export`} className="target">
+              Export
+            </Link>
+            {write}
+          </span>
+        )}
       </div>
       {total === 0 ? (
         <EmptyState action={write}>

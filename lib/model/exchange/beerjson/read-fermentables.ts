@@ -2,9 +2,10 @@ import type { Fermentable, FermentableKind } from "@/lib/calc/ledger";
 import { fraction } from "@/lib/calc/units";
 import { pointsPerPoundGallonFromExtract } from "@/lib/calc/gravity";
 import { FERMENTABLE_FIELDS } from "../../recipe-fields";
-import { written } from "../../written";
 import type { FieldCursor } from "../field-cursor";
+import { plainOf } from "../file-node";
 import { fermentableOf, type StatedYield } from "../fermentable-of";
+import { FERMENTABLE_NAME } from "../stated-fields";
 import { takeMeasure } from "./measure";
 import { COLOUR, MASS, PERCENT, VOLUME } from "./units";
 
@@ -17,7 +18,7 @@ export function readFermentables(additions: FieldCursor, records: FieldCursor): 
 }
 
 function readFermentable(row: FieldCursor, records: FieldCursor): Fermentable | null {
-  const name = row.at("name").takeText(written("Name of the fermentable", 80));
+  const name = row.at("name").takeText(FERMENTABLE_NAME);
   const kind = kindOf(row);
   if (kind === null) return null;
   if (Object.hasOwn(VOLUME, row.at("amount", "unit").text ?? "")) {
@@ -30,7 +31,7 @@ function readFermentable(row: FieldCursor, records: FieldCursor): Fermentable | 
     if (row.at("color").node === null) row.refuse("it has no colour");
     return null;
   }
-  const record = records.items.find((found) => found.at("name").text === name);
+  const record = recordOf(row, records);
   const stated = takeYield(row);
   if (stated === null) return row.refuse("it has no yield that this book understands");
   return fermentableOf({
@@ -43,6 +44,14 @@ function readFermentable(row: FieldCursor, records: FieldCursor): Fermentable | 
     station: stationOf(row, kind),
     log: row.log,
   });
+}
+
+/** The document's record of a row: of one name the one with its yield and colour, if there are several. */
+function recordOf(row: FieldCursor, records: FieldCursor): FieldCursor | undefined {
+  const named = records.items.filter((found) => found.at("name").text === row.at("name").text);
+  const said = (found: FieldCursor): string =>
+    JSON.stringify([found.at("yield"), found.at("color")].map(({ node }) => node && plainOf(node)));
+  return named.find((found) => said(found) === said(row)) ?? named[0];
 }
 
 const KINDS: Readonly<Record<string, FermentableKind>> = {

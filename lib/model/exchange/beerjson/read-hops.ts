@@ -1,8 +1,8 @@
 import type { HopAddition } from "@/lib/calc/ledger";
 import { minutes } from "@/lib/calc/units";
 import { HOP_FIELDS } from "../../recipe-fields";
-import { written } from "../../written";
 import type { FieldCursor } from "../field-cursor";
+import { HOP_NAME } from "../stated-fields";
 import { takeMeasure } from "./measure";
 import { PERCENT, SMALL_MASS, TIME, VOLUME } from "./units";
 
@@ -15,7 +15,7 @@ export function readHops(additions: FieldCursor, standStep: number | null): read
 }
 
 function readHop(row: FieldCursor, standStep: number | null): HopAddition | null {
-  const name = row.at("name").takeText(written("Name of the hop", 80));
+  const name = row.at("name").takeText(HOP_NAME);
   if (Object.hasOwn(VOLUME, row.at("amount", "unit").text ?? "")) {
     return row.at("amount").refuse("a volume of hop extract: this book weighs hops");
   }

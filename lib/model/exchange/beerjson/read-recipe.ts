@@ -3,10 +3,9 @@ import { minutes, percent, volumesCo2, type Celsius, type Fraction } from "@/lib
 import { measuredField } from "../../field";
 import { MASH_STEP_FIELDS, PACKAGING_FIELDS, RECIPE_FIELDS, STAND_FIELDS, YEAST_FIELDS } from "../../recipe-fields";
 import { AMBIENT_FIELDS } from "../../ambient-fields";
-import { optionalText, written } from "../../written";
 import type { FieldCursor } from "../field-cursor";
 import { STYLE_GUIDE, styleNamed } from "../known-names";
-import { EFFICIENCY, PRE_BOIL } from "../stated-fields";
+import { EFFICIENCY, NOTES, PRE_BOIL, TITLE } from "../stated-fields";
 import type { StatedFigures, StatedRecipe } from "../stated-recipe";
 import { readFermentables } from "./read-fermentables";
 import { readHops } from "./read-hops";
@@ -14,11 +13,12 @@ import { readMiscellaneous } from "./read-miscellaneous";
 import { statedMeasure, takeMeasure } from "./measure";
 import { readWater } from "./read-water";
 import { readYeast } from "./read-yeast";
+import { STAND_NAME } from "./stand-name";
 import { BITTERNESS, COLOUR, GRAVITY, PERCENT, TEMPERATURE, THICKNESS, TIME, VOLUME } from "./units";
 
 /** Reads one recipe of a document; null where it lacks what no recipe can do without, and the log says what. */
 export function readBeerJsonRecipe(recipe: FieldCursor, document: FieldCursor): StatedRecipe | null {
-  const title = recipe.at("name").takeText(written("Title", 160));
+  const title = recipe.at("name").takeText(TITLE);
   const batch = takeMeasure(recipe.at("batch_size"), RECIPE_FIELDS.intoFermenter, VOLUME);
   if (title === null || batch === null) return null;
   recipe.at("type").keep("this book tells it from the fermentables");
@@ -27,7 +27,7 @@ export function readBeerJsonRecipe(recipe: FieldCursor, document: FieldCursor): 
   return {
     title,
     batch,
-    notes: recipe.at("notes").takeText(optionalText("Notes", 20000)) ?? "",
+    notes: recipe.at("notes").takeText(NOTES) ?? "",
     style: readStyle(recipe.at("style")),
     preBoil: takeMeasure(recipe.at("boil", "pre_boil_size"), PRE_BOIL, VOLUME),
     boil: takeMeasure(recipe.at("boil", "boil_time"), RECIPE_FIELDS.boil, TIME) ?? noBoil(recipe),
@@ -69,7 +69,9 @@ function readStand(recipe: FieldCursor): { readonly stand: HopStand | null; read
     const stand = step.log.whole(step.node ?? { line: 0, value: null }, () => {
       const at = takeMeasure(temperature, STAND_FIELDS.celsius, TEMPERATURE);
       const length = takeMeasure(step.at("step_time"), STAND_FIELDS.minutes, TIME);
-      return at === null || length === null || at >= 100 ? null : { celsius: at, minutes: length };
+      return at === null || length === null || (at >= 100 && step.at("name").text !== STAND_NAME)
+        ? null
+        : { celsius: at, minutes: length };
     });
     if (stand !== null) {
       step.at("name").take();

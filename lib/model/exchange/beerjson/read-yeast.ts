@@ -1,7 +1,7 @@
 import { YEAST_FIELDS } from "../../recipe-fields";
-import { written } from "../../written";
 import type { FieldCursor } from "../field-cursor";
 import type { StatedYeast } from "../stated-recipe";
+import { YEAST_NAME } from "../stated-fields";
 import { takeMeasure } from "./measure";
 import { PERCENT } from "./units";
 
@@ -9,7 +9,7 @@ import { PERCENT } from "./units";
 export function readYeast(additions: FieldCursor, records: FieldCursor): StatedYeast {
   const [culture] = additions.items;
   if (culture === undefined) return { cells: null };
-  const name = culture.at("name").takeText(written("Name of the yeast", 80));
+  const name = culture.at("name").takeText(YEAST_NAME);
   culture.at("type").keep("this book knows a yeast by its attenuation and its temperature");
   const record = records.items.find((found) => name !== null && found.at("name").text === name);
   const low = record && takeMeasure(record.at("attenuation_range", "minimum"), YEAST_FIELDS.attenuationLow, PERCENT);
@@ -18,7 +18,7 @@ export function readYeast(additions: FieldCursor, records: FieldCursor): StatedY
   return {
     ...(name === null ? {} : { name }),
     ...(low && high ? { attenuationLow: low, attenuationHigh: high } : {}),
-    ...(one !== null && !(low && high) ? { attenuationLow: one, attenuationHigh: one } : {}),
+    ...(one !== null && !(low && high) ? { attenuation: one } : {}),
     cells: readCells(culture.at("cell_count_billions")),
   };
 }

@@ -15,12 +15,12 @@ export function beerJsonDocument(
 ): PlainRecord {
   const document: PlainRecord = {
     version,
-    fermentables: byName(
+    fermentables: distinct(
       contents.flatMap(({ fermentables }) =>
         fermentables.map((row) => ({ ...fermentableBase(row), moisture: measure(100 * row.moisture, "%") })),
       ),
     ),
-    cultures: byName(
+    cultures: distinct(
       contents.map(({ yeast }) => ({
         name: yeast.name,
         type: yeast.celsius < 15 ? "lager" : "ale",
@@ -36,11 +36,9 @@ export function beerJsonDocument(
   return { beerjson: document };
 }
 
-/** One record for each name: the first, since the standard finds them by name. */
-function byName(records: readonly PlainRecord[]): readonly PlainRecord[] {
-  const found = new Map<Plain | undefined, PlainRecord>();
-  for (const record of records) if (!found.has(record.name)) found.set(record.name, record);
-  return [...found.values()];
+/** Each record once; two malts of one name that differ are two records. */
+function distinct(records: readonly PlainRecord[]): readonly PlainRecord[] {
+  return [...new Map(records.map((record) => [JSON.stringify(record), record])).values()];
 }
 
 /**

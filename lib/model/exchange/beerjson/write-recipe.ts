@@ -8,6 +8,7 @@ import { STYLE_GUIDE, partsOfStyle } from "../known-names";
 import { writtenFigures } from "../written-figures";
 import { writtenNumber } from "../written-number";
 import { measure, time } from "./written-measure";
+import { STAND_NAME } from "./stand-name";
 import { writtenIngredients } from "./write-ingredients";
 
 interface TitledRecipe {
@@ -34,7 +35,7 @@ export function writtenBeerJsonRecipe({ title, content }: TitledRecipe): PlainRe
       { cells: figure("fermenter.cells"), primingG: figure("package.primingSugar") },
       hopTiming,
     ),
-    mash: mashOf(recipe, writtenOn.ambient.grain),
+    ...(recipe.mash.length === 0 ? {} : { mash: mashOf(recipe, writtenOn.ambient.grain) }),
     boil: boilOf(recipe, preBoil),
     ...(notes === "" ? {} : { notes }),
     ...gravity("original_gravity", figure("fermenter.originalExtract")),
@@ -104,7 +105,7 @@ function boilOf({ boil, stand }: Recipe, preBoil: number | null): PlainRecord {
           boil_steps: [
             { name: "Boil", step_time: time(boil) },
             {
-              name: "Hop stand",
+              name: STAND_NAME,
               start_temperature: measure(stand.celsius, "C"),
               end_temperature: measure(stand.celsius, "C"),
               step_time: time(stand.minutes),

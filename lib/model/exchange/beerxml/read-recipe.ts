@@ -2,18 +2,17 @@ import { ebcFromSrm, minutes, specificGravity, srm } from "@/lib/calc/units";
 import { specificGravityToPlato } from "@/lib/calc/gravity";
 import { AMBIENT_FIELDS } from "../../ambient-fields";
 import { MASH_STEP_FIELDS, PACKAGING_FIELDS, RECIPE_FIELDS, YEAST_FIELDS } from "../../recipe-fields";
-import { optionalText, written } from "../../written";
 import type { FieldCursor } from "../field-cursor";
 import { STYLE_GUIDE, styleNamed } from "../known-names";
 import { primingNamed } from "../priming-names";
-import { EFFICIENCY, PRE_BOIL } from "../stated-fields";
+import { EFFICIENCY, NOTES, PRE_BOIL, TITLE } from "../stated-fields";
 import type { StatedFigures, StatedRecipe } from "../stated-recipe";
 import { ofPercent, readBoolean, statedNumber, takeNumber } from "./leaf";
 import { readFermentables, readHops, readMiscs, readWaters, readYeasts, standOfHops } from "./read-rows";
 
 /** Reads one recipe; null where it lacks what no recipe can do without, and the log says what. */
 export function readBeerXmlRecipe(recipe: FieldCursor): StatedRecipe | null {
-  const title = recipe.at("NAME").takeText(written("Title", 160));
+  const title = recipe.at("NAME").takeText(TITLE);
   const batch = takeNumber(recipe.at("BATCH_SIZE"), RECIPE_FIELDS.intoFermenter);
   if (title === null || batch === null) return null;
   recipe.at("TYPE").keep("this book tells it from the fermentables");
@@ -24,7 +23,7 @@ export function readBeerXmlRecipe(recipe: FieldCursor): StatedRecipe | null {
   return {
     title,
     batch,
-    notes: recipe.at("NOTES").takeText(optionalText("Notes", 20000)) ?? "",
+    notes: recipe.at("NOTES").takeText(NOTES) ?? "",
     style: readStyle(recipe.at("STYLE")),
     topUp: takeNumber(recipe.at("EQUIPMENT", "TOP_UP_WATER"), RECIPE_FIELDS.topUp) ?? RECIPE_FIELDS.topUp.make(0),
     preBoil: takeNumber(recipe.at("BOIL_SIZE"), PRE_BOIL),

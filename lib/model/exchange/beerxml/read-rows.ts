@@ -10,12 +10,12 @@ import {
   STAND_FIELDS,
   YEAST_FIELDS,
 } from "../../recipe-fields";
-import { written } from "../../written";
 import { fermentableOf } from "../fermentable-of";
 import type { FieldCursor } from "../field-cursor";
 import { acidNamed, saltNamed } from "../known-names";
 import type { ReadingLog } from "../report";
 import type { StatedYeast } from "../stated-recipe";
+import { FERMENTABLE_NAME, HOP_NAME, YEAST_NAME } from "../stated-fields";
 import { gramsOfKilograms, ofPercent, readBoolean, takeNumber } from "./leaf";
 
 function rows<T>(set: FieldCursor, read: (row: FieldCursor) => T | null): readonly T[] {
@@ -34,7 +34,7 @@ export function readFermentables(set: FieldCursor): readonly Fermentable[] {
         "its type is one of: Grain, Sugar, Extract, Dry Extract, Adjunct",
       );
     }
-    const name = row.at("NAME").takeText(written("Name of the fermentable", 80));
+    const name = row.at("NAME").takeText(FERMENTABLE_NAME);
     const kg = takeNumber(row.at("AMOUNT"), FERMENTABLE_FIELDS.kg);
     const share = takeNumber(row.at("YIELD"), FERMENTABLE_FIELDS.extract, ofPercent);
     const isLiquid = (type.text ?? "").toLowerCase() === "extract";
@@ -92,7 +92,7 @@ function refuseMissing(row: FieldCursor): null {
 /** USE, in letters of any case, is where this book has boil, stand and dry; what it has no place for is kept. */
 export function readHops(set: FieldCursor, boilTime: FieldCursor): readonly HopAddition[] {
   return rows(set, (row) => {
-    const name = row.at("NAME").takeText(written("Name of the hop", 80));
+    const name = row.at("NAME").takeText(HOP_NAME);
     const grams = takeNumber(row.at("AMOUNT"), HOP_FIELDS.grams, gramsOfKilograms);
     const alpha = takeNumber(row.at("ALPHA"), HOP_FIELDS.alpha, ofPercent);
     if (name === null || grams === null || alpha === null) return refuseMissing(row);
@@ -140,11 +140,11 @@ export function standOfHops(hops: readonly HopAddition[], log: ReadingLog): HopS
 export function readYeasts(set: FieldCursor): StatedYeast {
   const [yeast] = set.items;
   if (yeast === undefined) return { cells: null };
-  const name = yeast.at("NAME").takeText(written("Name of the yeast", 80));
+  const name = yeast.at("NAME").takeText(YEAST_NAME);
   const attenuation = takeNumber(yeast.at("ATTENUATION"), YEAST_FIELDS.attenuationLow, ofPercent);
   return {
     ...(name === null ? {} : { name }),
-    ...(attenuation === null ? {} : { attenuationLow: attenuation, attenuationHigh: attenuation }),
+    ...(attenuation === null ? {} : { attenuation }),
     cells: null,
   };
 }

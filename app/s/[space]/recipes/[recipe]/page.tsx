@@ -10,6 +10,7 @@ import { findRecipe } from "@/lib/server/recipes/reads";
 import { requireMember } from "@/lib/server/session";
 import { kettleChoices, writtenKettle } from "@/lib/ui/recipe/kettle-choices";
 import { RecipeSheet } from "@/lib/ui/sheet/recipe-sheet";
+import { ExportLinks } from "../export-links";
 import { OtherDrafts } from "./other-drafts";
 import { RecipeScreen } from "./recipe-screen";
 import { RevisionList } from "./revision-list";
@@ -79,6 +80,7 @@ export default async function RecipePage({ params }: RecipePageProps) {
         >
           <OtherDrafts drafts={drafts} />
         </RecipeScreen>
+        <ExportLinks recipes={`/s/${member.spaceSlug}/recipes`} id={id} rev={rev} />
         <RevisionList home={home} revisions={revisions} />
       </div>
     </>

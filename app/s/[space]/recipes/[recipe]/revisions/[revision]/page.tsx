@@ -9,6 +9,7 @@ import { Day } from "@/lib/ui/day";
 import { kettleChoices, writtenKettle } from "@/lib/ui/recipe/kettle-choices";
 import { RecipeLedger } from "@/lib/ui/recipe/recipe-ledger";
 import { RecipeSheet } from "@/lib/ui/sheet/recipe-sheet";
+import { ExportLinks } from "../../../export-links";
 
 interface RevisionPageProps {
   readonly params: Promise<{ readonly space: string; readonly recipe: string; readonly revision: string }>;
@@ -59,6 +60,7 @@ export default async function RevisionPage({ params }: RevisionPageProps) {
           preferences={member.preferences}
           saving={null}
         />
+        <ExportLinks recipes={`/s/${member.spaceSlug}/recipes`} id={id} rev={rev} />
       </div>
     </>
   );

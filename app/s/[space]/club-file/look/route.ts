@@ -1,0 +1,16 @@
+import { CLUB_FILE_BYTES } from "@/lib/model/club-file/club-file";
+import { apiRoute } from "@/lib/server/api-route";
+import { lookAtClubFile } from "@/lib/server/club-file/import-club";
+import { decodeText } from "@/lib/server/exchange/decode-text";
+import { readUpload } from "@/lib/server/exchange/read-upload";
+import { requireMember } from "@/lib/server/session";
+
+interface SpaceContext {
+  readonly params: Promise<{ readonly space: string }>;
+}
+
+export const POST = apiRoute(async (request: Request, { params }: SpaceContext) => {
+  const member = await requireMember((await params).space);
+  const { bytes } = await readUpload(request, CLUB_FILE_BYTES);
+  return Response.json(lookAtClubFile(member, decodeText(bytes)), { headers: { "Cache-Control": "no-store" } });
+});

@@ -1,0 +1,89 @@
+import type { z } from "zod";
+import { ambientInput } from "../ambient";
+import { equipmentInput } from "../equipment";
+import { leftoverEntries } from "../exchange/leftover";
+import { recipeContent, recipeInput } from "../recipe-content";
+
+/** One table of a club's content, as it stands in the file of the whole club. */
+export interface ClubPart {
+  readonly table: string;
+  /** What makes a row one, in the order that rows are written in. */
+  readonly key: readonly string[];
+  /** Columns that name records of this club: they get new identifiers when the file is taken. */
+  readonly ids: readonly string[];
+  /** Columns that name people. */
+  readonly people: readonly string[];
+  /** Columns that may name something in another space, which keeps its identifier. */
+  readonly outside?: readonly string[];
+  /** Columns that the pages read back by a schema; a file that does not pass it is not taken. */
+  readonly checked?: Readonly<Record<string, z.ZodType>>;
+}
+
+/** Every part in an order in which each refers only to those before it. A test holds it against the database. */
+export const CLUB_PARTS: readonly ClubPart[] = [
+  {
+    table: "recipe",
+    key: ["id"],
+    ids: ["id"],
+    people: ["created_by"],
+    outside: ["root_id", "origin_space_id", "origin_recipe_id"],
+  },
+  {
+    table: "recipe_revision",
+    key: ["recipe_id", "rev"],
+    ids: ["recipe_id"],
+    people: ["author_id"],
+    checked: { content: recipeContent },
+  },
+  {
+    table: "recipe_leftover",
+    key: ["recipe_id", "rev"],
+    ids: ["recipe_id", "import_id"],
+    people: ["imported_by"],
+    checked: { leftover: leftoverEntries },
+  },
+  { table: "equipment", key: ["id"], ids: ["id"], people: ["owner_user_id"] },
+  {
+    table: "equipment_revision",
+    key: ["equipment_id", "rev"],
+    ids: ["equipment_id"],
+    people: [],
+    checked: { figures: equipmentInput },
+  },
+  { table: "ingredient", key: ["id"], ids: ["id"], people: ["created_by"] },
+  { table: "ingredient_lot", key: ["id"], ids: ["id"], people: ["owner_user_id", "created_by"] },
+  {
+    table: "adaptation",
+    key: ["recipe_id", "rev", "equipment_id"],
+    ids: ["recipe_id", "equipment_id"],
+    people: ["changed_by"],
+  },
+  { table: "shared_brew", key: ["id"], ids: ["id", "recipe_id"], people: ["created_by"] },
+  {
+    table: "brew",
+    key: ["id"],
+    ids: ["id", "shared_brew_id", "recipe_id", "equipment_id"],
+    people: ["brewer_user_id"],
+    outside: ["recipe_root"],
+    checked: { recipe: recipeInput, equipment_snapshot: equipmentInput, ambient: ambientInput },
+  },
+  { table: "brew_collaborator", key: ["brew_id", "user_id"], ids: ["brew_id"], people: ["user_id"] },
+  { table: "brew_event", key: ["id"], ids: ["id", "brew_id", "device_id", "target_id"], people: ["actor_id"] },
+  { table: "brew_summary", key: ["brew_id"], ids: ["brew_id"], people: [] },
+  { table: "vessel", key: ["id"], ids: ["id"], people: [] },
+  { table: "vessel_booking", key: ["id"], ids: ["id", "vessel_id", "brew_id"], people: ["booked_by"] },
+  { table: "order_round", key: ["id"], ids: ["id"], people: [] },
+  { table: "order_line", key: ["round_id", "id"], ids: ["round_id", "id"], people: ["user_id"] },
+  { table: "former_member", key: ["id"], ids: [], people: ["id"] },
+];
+
+/** Tables of a club's content that the file does not have, and why. */
+export const LEFT_OUT: Readonly<Record<string, string>> = {
+  tasting: "Tastings stay here until judging is finished: a file could show what is blind.",
+  tasting_entry: "Tastings stay here until judging is finished: a file could show what is blind.",
+  tasting_identity: "Tastings stay here until judging is finished: a file could show what is blind.",
+  score_sheet: "Tastings stay here until judging is finished: a file could show what is blind.",
+  attachment: "Pictures are not in the database.",
+  idempotency: "Answers to repeated requests, for a day.",
+  outbox: "Messages on their way.",
+};
