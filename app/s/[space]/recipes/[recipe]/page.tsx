@@ -5,9 +5,12 @@ import { cache } from "react";
 import { roleMay } from "@/lib/model/roles";
 import { listEquipment } from "@/lib/server/equipment/reads";
 import { listRevisions } from "@/lib/server/recipes/list-revisions";
+import { findOrigin } from "@/lib/server/recipes/origin";
 import { findRecipe } from "@/lib/server/recipes/reads";
 import { requireMember } from "@/lib/server/session";
 import { kettleChoices, writtenKettle } from "@/lib/ui/recipe/kettle-choices";
+import { OriginLine } from "./origin-line";
+import { OtherWays } from "./other-ways";
 import { RecipeScreen } from "./recipe-screen";
 import { RevisionList } from "./revision-list";
 
@@ -28,7 +31,11 @@ export async function generateMetadata({ params }: RecipePageProps): Promise<Met
 export default async function RecipePage({ params }: RecipePageProps) {
   const { space, recipe: id } = await params;
   const { member, recipe } = await read(space, id);
-  const [kettles, revisions] = await Promise.all([listEquipment(member), listRevisions(member, id)]);
+  const [kettles, revisions, origin] = await Promise.all([
+    listEquipment(member),
+    listRevisions(member, id),
+    findOrigin(member, id),
+  ]);
   const home = `/s/${member.spaceSlug}/recipes/${id}`;
   const { title, content, rev } = recipe;
   return (
@@ -49,6 +56,7 @@ export default async function RecipePage({ params }: RecipePageProps) {
           </a>
         </p>
       </div>
+      {origin === null ? null : <OriginLine origin={origin} />}
       <RecipeScreen
         space={member.spaceSlug}
         id={id}
@@ -60,6 +68,7 @@ export default async function RecipePage({ params }: RecipePageProps) {
         preferences={member.preferences}
       />
       <RevisionList home={home} revisions={revisions} />
+      <OtherWays home={home} rev={rev} mayPublish={roleMay(member.role, "organise")} />
     </>
   );
 }
