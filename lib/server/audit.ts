@@ -2,7 +2,16 @@ import "server-only";
 import type { DirectoryTransaction } from "./db";
 
 export interface AuditEntry {
-  readonly action: "sign-in" | "sign-out everywhere" | "password" | "account" | "club" | "invitation" | "join";
+  readonly action:
+    | "sign-in"
+    | "sign-out everywhere"
+    | "password"
+    | "account"
+    | "club"
+    | "invitation"
+    | "join"
+    | "publish"
+    | "withdraw";
   readonly outcome: "ok" | "denied";
   readonly actor?: string | null;
   readonly spaceId?: string;

@@ -51,5 +51,6 @@ export { costOf, PRICE_RANGE, type Cost, type Prices } from "./cost-of";
 export { stationAccounts, type StationAccount, type StreamAccount } from "./station-accounts";
 export { mashCurveOf } from "./mash-curve-of";
 export { CORRELATION_RANGE, intervals, type FigureCorrelation, type Interval, type Intervals } from "./interval";
+export { differenceIntervals } from "./difference-intervals";
 export { DRAWS_RANGE, sampledIntervals } from "./sampled-intervals";
 export type { FigureName } from "./uncertain-inputs";

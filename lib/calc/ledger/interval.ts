@@ -27,7 +27,7 @@ export interface FigureCorrelation {
 export const CORRELATION_RANGE = { unit: "", min: -1, max: 1 } as const;
 
 /** Half-width of the central 80 % of a normal distribution, in standard deviations. */
-const Z80 = 1.2815515655446004;
+export const Z80 = 1.2815515655446004;
 
 /** What is weighed, poured or set is no prediction. */
 const DECIDED: ReadonlySet<QuantityId> = new Set<QuantityId>([
@@ -96,12 +96,17 @@ export function intervals(a: {
 }
 
 /** What one standard uncertainty of one input does to the numbers of the ledger. */
-interface Effect {
+export interface Effect {
   readonly name: UncertainInput["name"];
   readonly change: Readonly<Partial<Record<QuantityId, number>>>;
 }
 
-function effectsOf(a: Parameters<typeof intervals>[0], centre: Ledger): Effect[] {
+/**
+ * Moves everything that is not exactly known by one standard uncertainty, one after the other.
+ *
+ * @returns What each of them does to the numbers of the ledger.
+ */
+export function effectsOf(a: Parameters<typeof intervals>[0], centre: Ledger): Effect[] {
   const water = waterOf(centre);
   const shiftSd = mashedMalt(centre.phases)?.shiftSd ?? 0;
   return uncertainInputs({ ...a, shiftSd }).map(({ name, move, reach }) => {

@@ -3,6 +3,7 @@ import {
   brewWithWater,
   CORRELATION_RANGE,
   costOf,
+  differenceIntervals,
   DRAWS_RANGE,
   intervals,
   mashCurveOf,
@@ -86,6 +87,20 @@ export const LEDGER_FUNCTIONS: readonly FunctionRecord[] = [
     validRange: "Effects that are near straight lines within one standard uncertainty.",
     call: intervals,
     example: [{ ...EXAMPLE_BREW, correlations: CORRELATIONS }],
+  },
+  {
+    id: "ledger/differenceIntervals",
+    words:
+      "How far the difference between two brews may be off. On the same kettle, with malt and hops of the same delivery, both are off in the same direction, and most of that drops out of their difference: a change can be surer than either number. Kettles or yeasts that differ are off each for itself. Effects are taken for straight lines.",
+    equation:
+      "u² = Σ shared (∂y₂/∂x · u(x) − ∂y₁/∂x · u(x))² + Σ separate (∂y/∂x · u(x))²; interval = y₂ − y₁ ± 1.2816 u",
+    inputs: [...recipeInputs("0.before.recipe"), ...recipeInputs("0.after.recipe")],
+    gives:
+      "low and high end of after less before for each predicted quantity, in its unit; nothing where one cannot be brewed",
+    sources: ["jcgm-100-2008"],
+    validRange: "Effects that are near straight lines within one standard uncertainty.",
+    call: differenceIntervals,
+    example: [{ before: EXAMPLE_BREW, after: EXAMPLE_BREW }],
   },
   {
     id: "ledger/sampledIntervals",

@@ -6,12 +6,15 @@ import { roleMay } from "@/lib/model/roles";
 import { findDraft, listDrafts } from "@/lib/server/drafts/reads";
 import { listEquipment } from "@/lib/server/equipment/reads";
 import { listRevisions } from "@/lib/server/recipes/list-revisions";
+import { findOrigin } from "@/lib/server/recipes/origin";
 import { findRecipe } from "@/lib/server/recipes/reads";
 import { requireMember } from "@/lib/server/session";
 import { kettleChoices, writtenKettle } from "@/lib/ui/recipe/kettle-choices";
 import { RecipeSheet } from "@/lib/ui/sheet/recipe-sheet";
 import { ExportLinks } from "../export-links";
+import { OriginLine } from "./origin-line";
 import { OtherDrafts } from "./other-drafts";
+import { OtherWays } from "./other-ways";
 import { RecipeScreen } from "./recipe-screen";
 import { RevisionList } from "./revision-list";
 
@@ -32,9 +35,10 @@ export async function generateMetadata({ params }: RecipePageProps): Promise<Met
 export default async function RecipePage({ params }: RecipePageProps) {
   const { space, recipe: id } = await params;
   const { member, recipe } = await read(space, id);
-  const [kettles, revisions, draft, drafts] = await Promise.all([
+  const [kettles, revisions, origin, draft, drafts] = await Promise.all([
     listEquipment(member),
     listRevisions(member, id),
+    findOrigin(member, id),
     findDraft(member, id),
     listDrafts(member, id),
   ]);
@@ -58,6 +62,7 @@ export default async function RecipePage({ params }: RecipePageProps) {
           </a>
         </p>
       </div>
+      {origin === null ? null : <OriginLine origin={origin} />}
       <RecipeSheet
         rev={rev}
         kettle={content.writtenOn.name}
@@ -82,6 +87,7 @@ export default async function RecipePage({ params }: RecipePageProps) {
         </RecipeScreen>
         <ExportLinks recipes={`/s/${member.spaceSlug}/recipes`} id={id} rev={rev} />
         <RevisionList home={home} revisions={revisions} />
+        <OtherWays home={home} rev={rev} mayPublish={roleMay(member.role, "organise")} />
       </div>
     </>
   );
