@@ -104,11 +104,11 @@ function withLots(intention: Intention, choice: AdaptationChoice, lots: Readonly
     ...intention,
     fermentables: intention.fermentables.map((row, index) => {
       const lot = lotOf(`fermentables.${String(index)}`);
-      return lot?.kind === "fermentable" ? fermentableOfLot(row, lot.figures) : row;
+      return lot?.kind === "fermentable" ? fermentableOfLot(row, lot) : row;
     }),
     hops: intention.hops.map((row, index) => {
       const lot = lotOf(`hops.${String(index)}`);
-      return lot?.kind === "hop" ? hopOfLot(row, lot.figures) : row;
+      return lot?.kind === "hop" ? hopOfLot(row, lot) : row;
     }),
   };
 }

@@ -4,6 +4,7 @@ import { HOP_VARIETIES, type HopVariety } from "./hop-varieties";
 import type { KindAndFigures } from "./ingredient";
 import type { IngredientKind } from "./ingredient-kinds";
 import { TYPICAL_FERMENTABLES, type TypicalFermentable } from "./ingredients";
+import { nameKey } from "./lot";
 import { maltFacts } from "./malt-groups";
 import { SALT_FIELDS } from "./recipe-fields";
 import { YEAST_CLASSES, type YeastClass } from "./yeast-classes";
@@ -108,14 +109,15 @@ export function findGeneric(slug: string): GenericIngredient | null {
   return GENERIC_INGREDIENTS.find((each) => each.slug === slug) ?? null;
 }
 
-/** Two names are of one ingredient whatever their letters and blanks. */
-export function nameKey(name: string): string {
-  return name.trim().replaceAll(/\s+/g, " ").toLowerCase();
-}
-
 const LOSS_BY_NAME: ReadonlyMap<string, Fraction> = new Map(
   HOP_VARIETIES.map(({ name, lossIn6Months }) => [nameKey(name), fraction(lossIn6Months)]),
 );
+
+/** The generic ingredient of a kind with this name, in whatever letters it is written. */
+export function genericNamed(kind: IngredientKind, name: string): GenericIngredient | null {
+  const wanted = nameKey(name);
+  return GENERIC_INGREDIENTS.find((each) => each.what.kind === kind && nameKey(each.name) === wanted) ?? null;
+}
 
 /** What a hop loses in six months by the generic list; null for a variety that is not in it. */
 export function genericLoss(name: string): Fraction | null {

@@ -1,7 +1,7 @@
 import "server-only";
-import { nameKey } from "@/lib/model/generic-ingredients";
 import type { KindAndFigures } from "@/lib/model/ingredient";
 import type { IngredientUse } from "@/lib/model/ingredient-use";
+import { nameKey } from "@/lib/model/lot";
 import { inSpace } from "../db";
 import type { Member } from "../session";
 

@@ -12,7 +12,7 @@ import { inSpace } from "../db";
 import { listEquipment } from "../equipment/reads";
 import { findRevision } from "../recipes/reads";
 import type { Member } from "../session";
-import { lotFigures } from "./lot-figures";
+import { lotFigures } from "../lots/figures";
 import { findSharedBrewPlan, type SharedBrewPlan } from "./reads";
 
 /** One member's recipe in a shared brew. */

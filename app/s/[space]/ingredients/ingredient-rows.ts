@@ -1,7 +1,8 @@
-import { GENERIC_INGREDIENTS, nameKey, type GenericIngredient } from "@/lib/model/generic-ingredients";
+import { GENERIC_INGREDIENTS, type GenericIngredient } from "@/lib/model/generic-ingredients";
 import type { ClubIngredient } from "@/lib/model/ingredient";
 import { INGREDIENT_KINDS, type IngredientKind } from "@/lib/model/ingredient-kinds";
 import type { IngredientLot } from "@/lib/model/ingredient-lot";
+import { nameKey } from "@/lib/model/lot";
 import type { IngredientSort, IngredientView } from "./ingredient-view";
 
 /** One line of the table: an ingredient of the list, one of the club, or a lot. */
