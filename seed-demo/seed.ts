@@ -7,6 +7,7 @@ import { seedBrew, type DemoBrew } from "./brews";
 import { asMember, seedPeople } from "./club";
 import { DEMO_KETTLES, type DemoKettle } from "./kettles";
 import { Noise } from "./noise";
+import { seedOrders } from "./orders";
 import { DEMO_CLUB, DEMO_OUTSIDER, DEMO_PASSWORD, DEMO_PEOPLE, type DemoPerson } from "./people";
 import { DEMO_RECIPES, type DemoRecipe } from "./recipes";
 
@@ -30,7 +31,8 @@ interface Kept<Thing> {
 
 /**
  * Fills an empty database with the invented demo club: thirteen people, twelve kettles, four recipes, and a shared brew
- * with five complete logs (one with a reading that is deliberately wrong) and one brew in progress.
+ * with five complete logs (one with a reading that is deliberately wrong) and one brew in progress; another shared brew is
+ * only called, and the club orders for it.
  */
 export async function seedDemoClub(): Promise<void> {
   await seedPeople();
@@ -42,6 +44,11 @@ export async function seedDemoClub(): Promise<void> {
   const recipes: Kept<DemoRecipe>[] = [];
   for (const recipe of DEMO_RECIPES) recipes.push({ id: await seedRecipe(recipe), thing: recipe });
   await seedBrews(kettles, recipes);
+  await seedOrders({
+    as,
+    recipeId: requireKept(recipes, (recipe) => recipe.key === "porter").id,
+    kettles: kettles.map(({ id, thing }) => ({ id, owner: thing.owner })),
+  });
 }
 
 function as<Result>(key: string, act: Parameters<typeof asMember<Result>>[2]): Promise<Result> {
