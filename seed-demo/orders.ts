@@ -1,4 +1,8 @@
+import { DAY_MS, dayOf } from "@/lib/model/plain-day";
+import { AS_WRITTEN } from "@/lib/model/shared-brew-rules";
 import type { Member } from "@/lib/server/session";
+import { joinSharedBrew } from "@/lib/server/shared-brews/participants";
+import { createSharedBrew } from "@/lib/server/shared-brews/writes";
 import { moveOrder } from "@/lib/server/orders/move";
 import { findOrder } from "@/lib/server/orders/reads";
 import { handOutShare, receiveItem } from "@/lib/server/orders/receive";
@@ -9,6 +13,12 @@ import type { NewThing } from "@/lib/model/order/order-input";
 import type { OrderState } from "@/lib/model/order/order-words";
 
 type As = <Result>(key: string, act: (member: Member) => Promise<Result>) => Promise<Result>;
+
+interface DemoOrders {
+  readonly as: As;
+  readonly recipeId: string;
+  readonly kettles: readonly { readonly id: string; readonly owner: string }[];
+}
 
 const CURRENCY = "EUR";
 
@@ -34,11 +44,15 @@ const PACKS: Readonly<Record<OrderItem["kind"], readonly (readonly [size: number
   ],
 };
 
-/** An open order of a shared brew with wishes and a proposal to answer, and an older one that was handed out. */
-export async function seedOrders(as: As, sharedBrewId: string): Promise<void> {
+/** Who brews the porter. */
+const BREWERS: readonly string[] = ["organiser", "member", "bero", "wilma", "petra"];
+
+/** A shared brew that is only called, an open order for it with wishes and a proposal, and an older order, handed out. */
+export async function seedOrders({ as, recipeId, kettles }: DemoOrders): Promise<void> {
   await seedPastOrder(as);
+  const sharedBrewId = await seedWinterBrew({ as, recipeId, kettles });
   const orderId = await as("organiser", async (member) => {
-    const closesAt = new Date(Date.now() + 6 * 86_400_000);
+    const closesAt = new Date(Date.now() + 6 * DAY_MS);
     const note = "From the maltster in the invented town of Drayford; Bero has the van.";
     return (await createOrder(member, { title: "Porter order", sharedBrewId, currency: CURRENCY, closesAt, note })).id;
   });
@@ -61,6 +75,20 @@ export async function seedOrders(as: As, sharedBrewId: string): Promise<void> {
       ratio: 1,
     });
   });
+}
+
+async function seedWinterBrew({ as, recipeId, kettles }: DemoOrders): Promise<string> {
+  const window = { from: dayOf(new Date(Date.now() + 20 * DAY_MS)), to: dayOf(new Date(Date.now() + 27 * DAY_MS)) };
+  const call = { recipeId, rev: 1, title: "Winter shared brew: Coal Quay Porter", window, rules: AS_WRITTEN };
+  const { id: sharedBrewId } = await as("organiser", (member) => createSharedBrew(member, call));
+  for (const key of BREWERS) {
+    const equipmentId = kettles.find(({ owner }) => owner === key)?.id;
+    if (equipmentId === undefined) throw new Error(`${key} has no kettle in the demo`);
+    await as(key, (member) =>
+      joinSharedBrew(member, { sharedBrewId, equipmentId, planVersion: 1, brewDay: null, water: null, yeast: "" }),
+    );
+  }
+  return sharedBrewId;
 }
 
 async function seedPastOrder(as: As): Promise<void> {

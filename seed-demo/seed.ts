@@ -10,6 +10,7 @@ import { asMember, seedPeople } from "./club";
 import { DEMO_INGREDIENTS, demoLots } from "./ingredients";
 import { DEMO_KETTLES, type DemoKettle } from "./kettles";
 import { Noise } from "./noise";
+import { seedOrders } from "./orders";
 import { DEMO_CLUB, DEMO_OUTSIDER, DEMO_PASSWORD, DEMO_PEOPLE, type DemoPerson } from "./people";
 import { DEMO_RECIPES, type DemoRecipe } from "./recipes";
 
@@ -33,7 +34,8 @@ interface Kept<Thing> {
 
 /**
  * Fills an empty database with the invented demo club: thirteen people, twelve kettles, four recipes, and a shared brew
- * with five complete logs (one with a reading that is deliberately wrong) and one brew in progress.
+ * with five complete logs (one with a reading that is deliberately wrong) and one brew in progress; another shared brew is
+ * only called, and the club orders for it.
  */
 export async function seedDemoClub(): Promise<void> {
   await seedPeople();
@@ -46,6 +48,11 @@ export async function seedDemoClub(): Promise<void> {
   for (const recipe of DEMO_RECIPES) recipes.push({ id: await seedRecipe(recipe), thing: recipe });
   await seedIngredients();
   await seedBrews(kettles, recipes);
+  await seedOrders({
+    as,
+    recipeId: requireKept(recipes, (recipe) => recipe.key === "porter").id,
+    kettles: kettles.map(({ id, thing }) => ({ id, owner: thing.owner })),
+  });
 }
 
 async function seedIngredients(): Promise<void> {

@@ -120,5 +120,9 @@ export const handOut = z.strictObject({
 });
 export type HandOut = z.output<typeof handOut>;
 
+/** Takes into one's own stock what was weighed out. */
+export const stocking = z.strictObject({ ...item, lockVersion });
+export type Stocking = z.output<typeof stocking>;
+
 /** How a write ended: somebody else was quicker, and the page is out of date. */
 export type OrderOutcome = { readonly ok: true } | { readonly ok: false; readonly reason: "stale" };

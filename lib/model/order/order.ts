@@ -36,6 +36,8 @@ export interface OrderShare {
   readonly alone: number | null;
   readonly allotted: number | null;
   readonly handed: { readonly amount: number; readonly byName: string; readonly at: Date } | null;
+  /** The member's own lot that it became; null until they take it into their stock. */
+  readonly lotId: string | null;
   /** 0 for a share that is not kept yet, because the order is open. */
   readonly lockVersion: number;
 }

@@ -11,26 +11,28 @@ import { mayChangeLot } from "./may-change";
 /** Keeps a new lot, with its first movement: how much of it came. */
 export async function createLot(member: Member, lot: NewLot): Promise<{ readonly id: string }> {
   requireAbility(member, "brew");
-  const { spaceId, userId } = member;
+  return { id: await inSpace(member.spaceId, member.userId, (tx) => insertLot(tx, member, lot)) };
+}
+
+/** The same within a larger piece of work. */
+export async function insertLot(tx: SpaceTransaction, { spaceId, userId }: Member, lot: NewLot): Promise<string> {
   const id = randomUUID();
-  await inSpace(spaceId, userId, async (tx) => {
-    await tx.ingredientLot.create({
-      data: {
-        spaceId,
-        id,
-        ownerUserId: lot.owner === "club" ? null : userId,
-        kind: lot.what.kind,
-        onHand: lot.onHand,
-        unit: LOT_UNIT[lot.what.kind],
-        createdBy: userId,
-        ...columnsOf(lot),
-      },
-    });
-    await tx.ingredientLotMovement.create({
-      data: { spaceId, lotId: id, version: 1, kind: "counted", change: lot.onHand, after: lot.onHand, actorId: userId },
-    });
+  await tx.ingredientLot.create({
+    data: {
+      spaceId,
+      id,
+      ownerUserId: lot.owner === "club" ? null : userId,
+      kind: lot.what.kind,
+      onHand: lot.onHand,
+      unit: LOT_UNIT[lot.what.kind],
+      createdBy: userId,
+      ...columnsOf(lot),
+    },
   });
-  return { id };
+  await tx.ingredientLotMovement.create({
+    data: { spaceId, lotId: id, version: 1, kind: "counted", change: lot.onHand, after: lot.onHand, actorId: userId },
+  });
+  return id;
 }
 
 /** Changes what a lot is, if nobody changed it since it was read. */

@@ -61,6 +61,7 @@ function openItem(a: {
       alone: bought?.alone[i] ?? null,
       allotted: null,
       handed: null,
+      lotId: null,
       lockVersion: 0,
     };
   });
@@ -142,11 +143,24 @@ function toOffer({ id, size, priceMinor, note, lockVersion }: ItemRow["offers"][
 }
 
 function toShare(row: ItemRow["shares"][number], nameOf: NameOf): Unpriced {
-  const { userId, needed, onHand, wanted, extra, amount, allotted, handed, handedBy, handedAt, lockVersion } = row;
+  const { userId, needed, onHand, wanted, extra, amount, allotted, handed, handedBy, handedAt, lotId, lockVersion } =
+    row;
   // Nobody but the lock writes this column.
   const sources = row.sources as unknown as readonly NeedSource[];
   return {
-    ...{ userId, userName: nameOf(userId), sources, needed, onHand, wanted, extra, amount, allotted, lockVersion },
+    ...{
+      userId,
+      userName: nameOf(userId),
+      sources,
+      needed,
+      onHand,
+      wanted,
+      extra,
+      amount,
+      allotted,
+      lotId,
+      lockVersion,
+    },
     handed:
       handed === null || handedBy === null || handedAt === null
         ? null

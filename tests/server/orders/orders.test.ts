@@ -1,6 +1,7 @@
 import { randomUUID } from "node:crypto";
 import { describe, expect, it } from "vitest";
 import { inSpace } from "@/lib/server/db";
+import { createLot } from "@/lib/server/lots/writes";
 import { moveOrder } from "@/lib/server/orders/move";
 import { findOrder, listOrders } from "@/lib/server/orders/reads";
 import { addThing, createOrder, saveItem, saveWant } from "@/lib/server/orders/writes";
@@ -12,17 +13,11 @@ import { itemOf, moveTo, newOrdering, offerPacks, orderAs } from "../../support/
 const sum = (numbers: readonly (number | null)[]): number =>
   numbers.reduce<number>((all, each) => all + (each ?? 0), 0);
 
-/** What a member has at home. */
-async function keepLot(
-  member: Member,
-  lot: { kind: string; name: string; onHand: number; unit: string },
-): Promise<void> {
-  const { spaceId, userId } = member;
-  await inSpace(spaceId, userId, (tx) =>
-    tx.ingredientLot.create({
-      data: { spaceId, id: randomUUID(), ownerUserId: userId, label: "Rest", figures: {}, createdBy: userId, ...lot },
-    }),
-  );
+/** A fermentable that a member has at home, in kg. */
+async function keepLot(member: Member, name: string, onHand: number): Promise<void> {
+  const figures = { extract: null, moisture: null, colour: null };
+  const lot = { name, onHand, label: "Rest", owner: "me", bestBefore: null, price: null, notes: "" } as const;
+  await createLot(member, { ...lot, what: { kind: "fermentable", figures } });
 }
 
 describe("an open order", () => {
@@ -31,7 +26,7 @@ describe("an open order", () => {
     const other = await join(organiser, "member");
     const { sharedBrewId } = await newBrewing(organiser, member);
     // The sample recipe takes 4.5 kg of pale malt; 1.25 kg of it are at home.
-    await keepLot(member, { kind: "fermentable", name: "pale MALT", onHand: 1.25, unit: "kg" });
+    await keepLot(member, "pale MALT", 1.25);
     const orderId = await newOrdering(organiser, sharedBrewId);
     const { id: itemId } = itemOf(await orderAs(organiser, orderId), "Pale malt");
     await saveWant(other, { orderId, itemId, amount: 5000, lockVersion: 0 });

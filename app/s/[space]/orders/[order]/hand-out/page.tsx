@@ -4,7 +4,7 @@ import { notFound } from "next/navigation";
 import { requireMember } from "@/lib/server/session";
 import { Caution } from "@/lib/ui/caution";
 import { readOrder } from "../read-order";
-import { handOutAction } from "./actions";
+import { handOutAction, stockShareAction } from "./actions";
 import { weightLists } from "./weight-lists";
 import { WeightListTable } from "./weight-list-table";
 
@@ -45,6 +45,7 @@ export default async function HandOutPage({ params }: HandOutPageProps) {
           list={list}
           preferences={member.preferences}
           action={mayWeigh ? handOutAction.bind(null, space, id) : null}
+          stockAction={list.userId === member.userId ? stockShareAction.bind(null, space, id) : null}
         />
       ))}
     </>

@@ -4,6 +4,7 @@ import { DataTable, type DataColumn } from "@/lib/ui/data-table";
 import { Day } from "@/lib/ui/day";
 import { OrderAmount } from "@/lib/ui/order/order-amount";
 import type { OrderAction } from "../order-action";
+import { StockForm } from "./stock-form";
 import { WeighForm } from "./weigh-form";
 import type { WeightList, Weighing } from "./weight-lists";
 
@@ -12,10 +13,12 @@ interface WeightListTableProps {
   readonly preferences: Preferences;
   /** null for those who only read, and before everything came. */
   readonly action: OrderAction | null;
+  /** Takes what was weighed out into the reader's stock; null in the lists of others. */
+  readonly stockAction: OrderAction | null;
 }
 
 /** What one member gets, with a place for each weight; on paper a block that is not torn apart. */
-export function WeightListTable({ list, preferences, action }: WeightListTableProps) {
+export function WeightListTable({ list, preferences, action, stockAction }: WeightListTableProps) {
   const columns: readonly DataColumn<Weighing>[] = [
     { id: "item", label: "Item", cell: ({ item }) => item.name },
     {
@@ -29,6 +32,16 @@ export function WeightListTable({ list, preferences, action }: WeightListTablePr
       label: "Weighed out",
       cell: (weighing) => <Handed weighing={weighing} preferences={preferences} action={action} />,
     },
+    ...(stockAction === null
+      ? []
+      : [
+          {
+            id: "stock",
+            label: "My stock",
+            isAction: true,
+            cell: (weighing: Weighing) => <StockForm weighing={weighing} action={stockAction} />,
+          },
+        ]),
   ];
   const heading = `list-${list.userId}`;
   return (
@@ -60,7 +73,7 @@ function Handed(props: {
         <span aria-hidden>✓ </span>
         <OrderAmount thing={item} amount={share.handed.amount} preferences={preferences} exact />, by{" "}
         {share.handed.byName}, <Day at={share.handed.at} /> <ClockTime at={share.handed.at} />
-        {action === null ? null : <WeighForm {...{ item, share, amount, action }} isUndo />}
+        {action === null || share.lotId !== null ? null : <WeighForm {...{ item, share, amount, action }} isUndo />}
       </>
     );
   }
