@@ -45,11 +45,10 @@ export function SpaceNavigation({ slug, name, hasPeople, mayOrder, unread }: Spa
               {label}
               {path === "notices" && unread > 0 ? (
                 <>
-                  {" "}
                   <span aria-hidden className="count">
                     {unread}
                   </span>
-                  <span className="sr-only">({unread} not read)</span>
+                  <span className="sr-only">{` (${unread} not read)`}</span>
                 </>
               ) : null}
             </Link>
