@@ -1,10 +1,8 @@
-import { DAY_MS, dayOf } from "@/lib/model/plain-day";
-import { AS_WRITTEN } from "@/lib/model/shared-brew-rules";
+import { DAY_MS } from "@/lib/model/plain-day";
 import { createEquipment } from "@/lib/server/equipment/writes";
 import { createIngredient } from "@/lib/server/ingredients/writes";
 import { createLot } from "@/lib/server/lots/writes";
 import { createRecipe } from "@/lib/server/recipes/writes";
-import { createSharedBrew } from "@/lib/server/shared-brews/writes";
 import { seedBrew, type DemoBrew } from "./brews";
 import { asMember, seedPeople } from "./club";
 import { DEMO_INGREDIENTS, demoLots } from "./ingredients";
@@ -13,6 +11,7 @@ import { Noise } from "./noise";
 import { seedOrders } from "./orders";
 import { DEMO_CLUB, DEMO_OUTSIDER, DEMO_PASSWORD, DEMO_PEOPLE, type DemoPerson } from "./people";
 import { DEMO_RECIPES, type DemoRecipe } from "./recipes";
+import { callDemoBrew, changeDemoPlan, DEMO_HARD_WATER, joinDemoBrew } from "./shared-brew";
 
 const HOUR_MS = 3_600_000;
 const SEED = 1_812_433;
@@ -88,15 +87,7 @@ async function seedBrews(kettles: readonly Kept<DemoKettle>[], recipes: readonly
   const now = Date.now();
   const paleAle = requireKept(recipes, (recipe) => recipe.key === "pale ale");
   const porter = requireKept(recipes, (recipe) => recipe.key === "porter");
-  const { id: sharedBrewId } = await as("organiser", (member) =>
-    createSharedBrew(member, {
-      recipeId: paleAle.id,
-      rev: 1,
-      title: "Autumn shared brew: Millrace Pale Ale",
-      window: { from: dayOf(new Date(now - 45 * DAY_MS)), to: dayOf(new Date(now + 14 * DAY_MS)) },
-      rules: AS_WRITTEN,
-    }),
-  );
+  const sharedBrewId = await as("organiser", (member) => callDemoBrew(member, paleAle.id));
   const brewOf = (recipe: Kept<DemoRecipe>, kettleName: string, rest: Partial<DemoBrew>): Promise<void> => {
     const kettle = requireKept(kettles, ({ equipment }) => equipment.name === kettleName);
     return as(kettle.thing.owner, (member) =>
@@ -127,6 +118,19 @@ async function seedBrews(kettles: readonly Kept<DemoKettle>[], recipes: readonly
     startedAt: new Date(now - 2.5 * HOUR_MS),
   });
   await brewOf(porter, "Shed fifty", {});
+  await seedParticipants(kettles, sharedBrewId);
+}
+
+/** Mads has seen the first version of the plan only; Emrys and Petra joined under the second, with days to come. */
+async function seedParticipants(kettles: readonly Kept<DemoKettle>[], sharedBrewId: string): Promise<void> {
+  const enter = (name: string, rest: { readonly ahead?: number; readonly water?: object }): Promise<void> => {
+    const { id: equipmentId, thing } = requireKept(kettles, ({ equipment }) => equipment.name === name);
+    return as(thing.owner, (member) => joinDemoBrew(member, { sharedBrewId, equipmentId, ...rest }));
+  };
+  await enter("Test pot", {});
+  await as("organiser", (member) => changeDemoPlan(member, sharedBrewId));
+  await enter("Old boiler", { ahead: 9 });
+  await enter("Barn hundred", { ahead: 16, water: DEMO_HARD_WATER });
 }
 
 function requireKept<Thing>(all: readonly Kept<Thing>[], is: (thing: Thing) => boolean): Kept<Thing> {

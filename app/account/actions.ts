@@ -5,8 +5,9 @@ import { cookies } from "next/headers";
 import { redirect } from "next/navigation";
 import { z } from "zod";
 import { passwordChange } from "@/lib/model/credentials";
+import { mailChoice } from "@/lib/model/mail-choice";
 import { preferencesInput } from "@/lib/model/preferences-input";
-import { changePassword, savePreferences, signOutEverywhere } from "@/lib/server/accounts/writes";
+import { changePassword, saveMailChoice, savePreferences, signOutEverywhere } from "@/lib/server/accounts/writes";
 import { formAction } from "@/lib/server/action";
 import { requireViewer } from "@/lib/server/session";
 import { THEME_COOKIE } from "@/lib/ui/theme";
@@ -19,6 +20,16 @@ export const savePreferencesAction = formAction(preferencesInput, async (prefere
   (await cookies()).set(THEME_COOKIE, preferences.theme, cookie);
   // Numbers and theme change on every page.
   revalidatePath("/", "layout");
+});
+
+const mailForm = z
+  .strictObject({ changes: z.literal("on").optional() })
+  .transform(({ changes }) => ({ changes: changes === "on" }))
+  .pipe(mailChoice);
+
+export const saveMailChoiceAction = formAction(mailForm, async (choice) => {
+  await saveMailChoice(await requireViewer(), choice);
+  revalidatePath("/account");
 });
 
 export const changePasswordAction = formAction(passwordChange, async (change) => {

@@ -27,11 +27,20 @@ export const LONGEST_WINDOW_DAYS = 366;
 
 export const dayWindow: z.ZodType<DayWindow> = z
   .strictObject({ from: plainDay("First day"), to: plainDay("Last day") })
-  .refine(({ from, to }) => from <= to, { path: ["to"], message: "Last day is before the first day" })
-  .refine(({ from, to }) => startOfDay(to).getTime() - startOfDay(from).getTime() <= LONGEST_WINDOW_DAYS * DAY_MS, {
+  .refine(({ from, to }) => !isDay(from) || !isDay(to) || from <= to, {
     path: ["to"],
-    message: `Last day is more than ${String(LONGEST_WINDOW_DAYS)} days after the first day`,
-  });
+    message: "Last day is before the first day",
+  })
+  .refine(
+    ({ from, to }) =>
+      !isDay(from) ||
+      !isDay(to) ||
+      startOfDay(to).getTime() - startOfDay(from).getTime() <= LONGEST_WINDOW_DAYS * DAY_MS,
+    {
+      path: ["to"],
+      message: `Last day is more than ${String(LONGEST_WINDOW_DAYS)} days after the first day`,
+    },
+  );
 
 /** Midnight of the day in UTC: how the database and a date formatter take a day without a zone. */
 export function startOfDay(day: string): Date {
@@ -61,7 +70,7 @@ export function windowInWords(window: DayWindow | null): string {
 }
 
 // Date moves the 31st of June to July; a day of the calendar comes back as it was.
-function isDay(text: string): boolean {
+export function isDay(text: string): boolean {
   if (!DAY.test(text)) return false;
   const at = startOfDay(text);
   return !Number.isNaN(at.getTime()) && dayOf(at) === text;

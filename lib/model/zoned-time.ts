@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { plainDay } from "./plain-day";
+import { isDay, plainDay } from "./plain-day";
 
 const TIME = /^([01]\d|2[0-3]):([0-5]\d)$/;
 const MINUTE_MS = 60_000;
@@ -19,7 +19,8 @@ export const zonedTime: z.ZodType<ZonedTime> = z
     time: z.string().regex(TIME, "Start of the brew day is a time of day from 00:00 to 23:59, such as 09:00"),
     zone: z.string().max(60).refine(isZone, "Time zone is not one of the list, such as Europe/London"),
   })
-  .refine((value) => instantOf(value) !== null, {
+  // What is wrong by itself has been said, and cannot be looked up.
+  .refine((value) => !isReadable(value) || instantOf(value) !== null, {
     path: ["time"],
     message: "Start of the brew day does not exist on this day: the clocks go forward then",
   });
@@ -71,6 +72,10 @@ function offsetMs(at: Date, zone: string): number {
   const part = (type: Intl.DateTimeFormatPartTypes): string => parts.find((each) => each.type === type)?.value ?? "00";
   const shown = `${part("year")}-${part("month")}-${part("day")}T${part("hour")}:${part("minute")}:00Z`;
   return Date.parse(shown) - Math.floor(at.getTime() / MINUTE_MS) * MINUTE_MS;
+}
+
+function isReadable({ day, time, zone }: ZonedTime): boolean {
+  return isDay(day) && TIME.test(time) && isZone(zone);
 }
 
 function isZone(zone: string): boolean {

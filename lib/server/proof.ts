@@ -2,9 +2,11 @@ import "server-only";
 import type { Preferences } from "@/lib/model/preferences";
 import { ROLES, type Role } from "@/lib/model/roles";
 import { SPACE_KINDS, type SpaceKind } from "@/lib/model/space";
+import { storedPreferences } from "./accounts/stored-preferences";
 import { directory } from "./db";
 import { findSession } from "./sessions/reads";
 import { storedWord } from "./stored-word";
+import { tokenHash } from "./tokens";
 
 const SLUG = /^[a-z0-9-]{3,40}$/;
 
@@ -74,4 +76,43 @@ function toMember(viewer: Viewer, { role, space }: Membership): Member {
     spaceKind: storedWord(SPACE_KINDS, space.kind),
     role: storedWord(ROLES, role),
   };
+}
+
+/**
+ * Whoever has the secret address of a calendar, as its owner who may only look. It ends with the address, with the
+ * membership, and with the account.
+ */
+export async function proveCalendarReader(token: string): Promise<Member | null> {
+  const row = await directory.calendarToken.findFirst({
+    where: {
+      tokenHash: tokenHash(token),
+      revokedAt: null,
+      user: { disabledAt: null },
+      space: { deletedAt: null },
+    },
+    select: {
+      userId: true,
+      user: { select: { displayName: true, preferences: true } },
+      space: { select: { id: true, slug: true, name: true, kind: true } },
+    },
+  });
+  if (row === null) return null;
+  const { userId, user, space } = row;
+  const membership = await directory.membership.findFirst({
+    where: { userId, spaceId: space.id, status: "active" },
+    select: { role: true },
+  });
+  if (membership === null) return null;
+  const reader: Omit<Member, typeof proven> = {
+    userId,
+    displayName: user.displayName,
+    preferences: storedPreferences(user.preferences),
+    spaceId: space.id,
+    spaceSlug: space.slug,
+    spaceName: space.name,
+    spaceKind: storedWord(SPACE_KINDS, space.kind),
+    role: "guest",
+  };
+  // The cast is the proof, as above.
+  return reader as Member;
 }

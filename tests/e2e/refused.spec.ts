@@ -134,6 +134,33 @@ const WRITES: readonly Write[] = [
     at: `${CLUB}/shared-brews`,
   },
   {
+    what: "a version of a plan",
+    by: "organiser",
+    refusal: /Only an organiser does this/,
+    prepare: async (page) => {
+      await openSharedBrew(page);
+      await page.getByRole("link", { name: "Change the plan" }).click();
+      await page.getByLabel("Why it changes").fill("Never changed");
+      await page.getByLabel("Another rule, in words").fill(ownTitle("Never held"));
+    },
+    button: /^Make version/,
+    words: /Never changed/,
+    at: `${CLUB}/notices`,
+  },
+  {
+    what: "a place in a shared brew",
+    by: "organiser",
+    refusal: /Only members and organisers brew here/,
+    prepare: async (page) => {
+      await openSharedBrew(page);
+      await page.getByText("Enter somebody", { exact: true }).click();
+      await page.getByRole("link", { name: /with Plateau tun$/ }).click();
+    },
+    button: /^Enter /,
+    words: /You were entered/,
+    at: `${CLUB}/notices`,
+  },
+  {
     what: "an invitation",
     by: "organiser",
     refusal: /Only an organiser does this/,
@@ -195,6 +222,11 @@ test("a sign-in from another origin is refused", async ({ page }) => {
   const write = await intercept(page, () => page.getByRole("button", { name: "Sign in" }).click());
   expect((await send(page, write, ELSEWHERE)).status).toBe(403);
 });
+
+async function openSharedBrew(page: Page): Promise<void> {
+  await page.goto(`${CLUB}/shared-brews`);
+  await page.getByRole("link", { name: "Autumn shared brew: Millrace Pale Ale" }).click();
+}
 
 /** How often the words stand on a page that is opened anew. */
 async function count(page: Page, address: string, words: RegExp): Promise<number> {

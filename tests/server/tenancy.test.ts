@@ -21,12 +21,16 @@ import { listRecipes } from "@/lib/server/recipes/list";
 import { findRecipe, findRevision } from "@/lib/server/recipes/reads";
 import { saveRevision } from "@/lib/server/recipes/writes";
 import { proveMember, type Member } from "@/lib/server/session";
-import { findSharedBrew, listSharedBrews } from "@/lib/server/shared-brews/reads";
+import { changePlan } from "@/lib/server/shared-brews/change-plan";
+import { findSheet } from "@/lib/server/shared-brews/find-sheet";
+import { changePart, joinSharedBrew, leaveSharedBrew, markPlanSeen } from "@/lib/server/shared-brews/participants";
+import { findSharedBrew, findSharedBrewPlan, listSharedBrews } from "@/lib/server/shared-brews/reads";
 import { createSharedBrew } from "@/lib/server/shared-brews/writes";
 import { listPeople } from "@/lib/server/spaces/reads";
 import { brewOf, newBrewing, parsedEquipment, parsedRecipe, type Brewing } from "../support/brewing";
 import { newClub } from "../support/club";
 import { hopLot, ownHop } from "../support/lots";
+import { joiningOf, planChangeOf } from "../support/shared-brew";
 import { sampleReading } from "../support/sample-reading";
 
 interface Ids extends Brewing {
@@ -41,6 +45,8 @@ const FINDS: Record<string, (member: Member, ids: Ids) => Promise<unknown>> = {
   findRevision: (member, { recipeId }) => findRevision(member, recipeId, 1),
   findEquipment: (member, { equipmentId }) => findEquipment(member, equipmentId),
   findSharedBrew: (member, { sharedBrewId }) => findSharedBrew(member, sharedBrewId),
+  findSharedBrewPlan: (member, { sharedBrewId }) => findSharedBrewPlan(member, sharedBrewId),
+  findSheet: (member, { sharedBrewId, equipmentId }) => findSheet(member, { sharedBrewId, equipmentId }),
   findBrew: (member, { brewId }) => findBrew(member, brewId),
   findIngredient: (member, { ingredientId }) => findIngredient(member, ingredientId),
   findLot: (member, { lotId }) => findLot(member, lotId),
@@ -63,6 +69,14 @@ const WRITES: Record<string, (member: Member, ids: Ids) => Promise<unknown>> = {
     saveEquipment(member, { id: equipmentId, baseRev: 1, ...parsedEquipment() }),
   createSharedBrew: (member, { recipeId }) =>
     createSharedBrew(member, { recipeId, rev: 1, title: "Stolen", window: null, rules: AS_WRITTEN }),
+  changePlan: (member, { sharedBrewId }) => changePlan(member, planChangeOf(sharedBrewId)),
+  joinSharedBrew: (member, { sharedBrewId, equipmentId }) =>
+    joinSharedBrew(member, joiningOf(sharedBrewId, equipmentId)),
+  changePart: (member, { sharedBrewId, equipmentId }) =>
+    changePart(member, { sharedBrewId, equipmentId, lockVersion: 1, brewDay: null, water: null, yeast: "" }),
+  leaveSharedBrew: (member, { sharedBrewId, equipmentId }) =>
+    leaveSharedBrew(member, { sharedBrewId, equipmentId, lockVersion: 1 }),
+  markPlanSeen: (member, { sharedBrewId: id }) => markPlanSeen(member, { id, version: 1 }),
   planBrew: (member, ids) => planBrew(member, brewOf(ids)),
   recordReading: (member, { brewId }) => recordReading(member, readingInput.parse(sampleReading(brewId))),
   moveBrew: (member, { brewId }) => moveBrew(member, { id: brewId, state: "on the kettle", lockVersion: 1 }),

@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import type { ReactNode } from "react";
 import { roleMay } from "@/lib/model/roles";
+import { countUnread } from "@/lib/server/notices/reads";
 import { optionalViewer, proveMember, requireMember } from "@/lib/server/session";
 import { SpaceNavigation } from "./space-navigation";
 import { SpaceSearch } from "./space-search";
@@ -22,7 +23,9 @@ export async function generateMetadata({ params }: SpaceLayoutProps): Promise<Me
 }
 
 export default async function SpaceLayout({ params, children }: SpaceLayoutProps) {
-  const { spaceSlug, spaceName, spaceKind, role } = await requireMember((await params).space);
+  const member = await requireMember((await params).space);
+  const { spaceSlug, spaceName, spaceKind, role } = member;
+  const unread = await countUnread(member);
   return (
     <>
       <div className="no-print border-b border-rule">
@@ -32,6 +35,7 @@ export default async function SpaceLayout({ params, children }: SpaceLayoutProps
             name={spaceName}
             hasPeople={spaceKind === "club"}
             mayOrder={roleMay(role, "order")}
+            unread={unread}
           />
           <SpaceSearch slug={spaceSlug} name={spaceName} />
         </div>

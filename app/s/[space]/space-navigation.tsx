@@ -11,10 +11,12 @@ const PARTS = [
   { path: "shared-brews", label: "Shared brews" },
   { path: "orders", label: "Orders" },
   { path: "people", label: "People" },
+  { path: "calendar", label: "Your days" },
+  { path: "notices", label: "Notices" },
 ] as const;
 
 /** What needs more than one person. */
-const TOGETHER: readonly string[] = ["shared-brews", "orders", "people"];
+const TOGETHER: readonly string[] = ["shared-brews", "orders", "people", "calendar", "notices"];
 
 interface SpaceNavigationProps {
   readonly slug: string;
@@ -22,10 +24,12 @@ interface SpaceNavigationProps {
   /** A bench of one's own has no other people. */
   readonly hasPeople: boolean;
   readonly mayOrder: boolean;
+  /** Notices that are not read yet. */
+  readonly unread: number;
 }
 
 /** The space and its parts; the one that is open says so. */
-export function SpaceNavigation({ slug, name, hasPeople, mayOrder }: SpaceNavigationProps) {
+export function SpaceNavigation({ slug, name, hasPeople, mayOrder, unread }: SpaceNavigationProps) {
   const pathname = usePathname();
   const home = `/s/${slug}`;
   const parts = PARTS.filter(({ path }) => (hasPeople || !TOGETHER.includes(path)) && (mayOrder || path !== "orders"));
@@ -39,6 +43,14 @@ export function SpaceNavigation({ slug, name, hasPeople, mayOrder }: SpaceNaviga
           <li key={path}>
             <Link href={`${home}/${path}`} aria-current={current(pathname, `${home}/${path}`)}>
               {label}
+              {path === "notices" && unread > 0 ? (
+                <>
+                  <span aria-hidden className="count">
+                    {unread}
+                  </span>
+                  <span className="sr-only">{` (${unread} not read)`}</span>
+                </>
+              ) : null}
             </Link>
           </li>
         ))}

@@ -1,5 +1,6 @@
 import "server-only";
 import type { PasswordChange } from "@/lib/model/credentials";
+import type { MailChoice } from "@/lib/model/mail-choice";
 import type { Preferences } from "@/lib/model/preferences";
 import { AppError } from "../app-error";
 import { writeAudit } from "../audit";
@@ -10,6 +11,19 @@ import { takeTurn } from "../throttle";
 
 export async function savePreferences(viewer: Viewer, preferences: Preferences): Promise<void> {
   await directory.appUser.update({ where: { id: viewer.userId }, data: { preferences: { ...preferences } } });
+}
+
+/** Whether changes that concern the account are also told by e-mail. */
+export async function saveMailChoice(viewer: Viewer, { changes }: MailChoice): Promise<void> {
+  await directory.appUser.update({ where: { id: viewer.userId }, data: { mailChanges: changes } });
+}
+
+export async function findMailChoice(viewer: Viewer): Promise<MailChoice> {
+  const { mailChanges } = await directory.appUser.findUniqueOrThrow({
+    where: { id: viewer.userId },
+    select: { mailChanges: true },
+  });
+  return { changes: mailChanges };
 }
 
 /** Ends every session of the account, this one too: the next request on any device finds nobody signed in. */

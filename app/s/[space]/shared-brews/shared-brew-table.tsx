@@ -1,8 +1,8 @@
 import Link from "next/link";
 import type { BrewSummary } from "@/lib/model/brew";
+import { windowInWords } from "@/lib/model/plain-day";
 import type { SharedBrewSummary } from "@/lib/model/shared-brew";
 import { DataTable, type DataColumn } from "@/lib/ui/data-table";
-import { Day } from "@/lib/ui/day";
 
 interface SharedBrewTableProps {
   readonly home: string;
@@ -25,12 +25,18 @@ export function SharedBrewTable({ home, sharedBrews, brews }: SharedBrewTablePro
     {
       id: "planned",
       label: "Planned for",
-      cell: ({ plannedAt }) => (plannedAt === null ? "no day yet" : <Day at={plannedAt} />),
+      cell: ({ window }) => windowInWords(window),
     },
     { id: "state", label: "State", cell: ({ state }) => state },
     {
+      id: "joined",
+      label: "Joined",
+      isNumber: true,
+      cell: ({ participantIds }) => participantIds.length,
+    },
+    {
       id: "brewers",
-      label: "Sheets",
+      label: "Brews",
       isNumber: true,
       cell: ({ id }) => brews.filter((brew) => brew.sharedBrewId === id).length,
     },

@@ -6,13 +6,16 @@ import { roleMay } from "@/lib/model/roles";
 import { listEquipment } from "@/lib/server/equipment/reads";
 import { findRevision } from "@/lib/server/recipes/reads";
 import { requireMember } from "@/lib/server/session";
-import { findSharedBrew } from "@/lib/server/shared-brews/reads";
-import { Day } from "@/lib/ui/day";
+import { findSharedBrew, listPlanVersions } from "@/lib/server/shared-brews/reads";
+import { markPlanSeenAction } from "./actions";
 import { AcrossBrewers } from "./across-brewers";
 import { BrewerTable } from "./brewer-table";
 import { comparedBrews } from "./compared-brew";
-import { JoinLine } from "./join-line";
 import { LossMultiples } from "./loss-multiples";
+import { PlanNews } from "./plan-news";
+import { PlanSection } from "./plan-section";
+import { readNews } from "./read-news";
+import { WhoTakesPart } from "./who-takes-part";
 
 interface SharedBrewPageProps {
   readonly params: Promise<{ readonly space: string; readonly sharedBrew: string }>;
@@ -31,13 +34,14 @@ export default async function SharedBrewPage({ params }: SharedBrewPageProps) {
   const { space, sharedBrew: id } = await params;
   const member = await requireMember(space);
   const shared = await readSharedBrew(space, id);
-  const [recipe, kettles] = await Promise.all([
+  const [recipe, kettles, versions] = await Promise.all([
     findRevision(member, shared.recipeId, shared.recipeRev),
     listEquipment(member),
+    listPlanVersions(member, id),
   ]);
+  const news = await readNews(member, shared, versions);
   const home = `/s/${space}`;
-  const isIn = shared.brews.some(({ brewerId }) => brewerId === member.userId);
-  const mayJoin = !isIn && shared.state !== "closed" && shared.state !== "cancelled" && roleMay(member.role, "brew");
+  const isOrganiser = roleMay(member.role, "organise");
   const brews = comparedBrews(shared.brews);
   return (
     <>
@@ -46,26 +50,23 @@ export default async function SharedBrewPage({ params }: SharedBrewPageProps) {
         <Link href={`${home}/recipes/${shared.recipeId}/revisions/${shared.recipeRev}`}>
           {recipe?.title ?? "A recipe no longer listed"}, revision {shared.recipeRev}
         </Link>
-        {shared.plannedAt === null ? null : (
-          <>
-            ; planned for <Day at={shared.plannedAt} />
-          </>
-        )}
         ; {shared.state}.
       </p>
-      {mayJoin ? (
-        <JoinLine home={home} shared={shared} kettles={kettles.filter(({ ownerId }) => ownerId === member.userId)} />
-      ) : null}
-      <section aria-labelledby="brewers" className="mt-8">
-        <h2 id="brewers" className="mb-2">
-          Who brews
-        </h2>
-        {brews.length === 0 ? (
-          <p className="text-muted">Nobody has joined yet.</p>
-        ) : (
-          <BrewerTable home={home} brews={brews.map(({ brew }) => brew)} />
-        )}
-      </section>
+      {news === null ? null : (
+        <PlanNews
+          {...news}
+          id={id}
+          present={shared.plan}
+          preferences={member.preferences}
+          action={markPlanSeenAction.bind(null, space)}
+        />
+      )}
+      <PlanSection
+        versions={versions}
+        plan={shared.plan}
+        changeHref={isOrganiser ? `${home}/shared-brews/${id}/plan` : null}
+      />
+      <WhoTakesPart home={home} shared={shared} member={member} kettles={kettles} />
       {brews.length === 0 ? null : <SideBySide home={home} brews={brews} preferences={member.preferences} />}
     </>
   );
@@ -74,6 +75,12 @@ export default async function SharedBrewPage({ params }: SharedBrewPageProps) {
 function SideBySide(props: Parameters<typeof AcrossBrewers>[0]) {
   return (
     <>
+      <section aria-labelledby="brewers" className="mt-8">
+        <h2 id="brewers" className="mb-2">
+          Who brews
+        </h2>
+        <BrewerTable home={props.home} brews={props.brews.map(({ brew }) => brew)} />
+      </section>
       <section aria-labelledby="across" className="mt-10">
         <h2 id="across" className="mb-2">
           Ledger across brewers

@@ -4,22 +4,21 @@ import { redirect } from "next/navigation";
 import { z } from "zod";
 import type { ActionResult } from "@/lib/model/action-result";
 import { newSharedBrew } from "@/lib/model/shared-brew";
-import { AS_WRITTEN } from "@/lib/model/shared-brew-rules";
 import { formAction } from "@/lib/server/action";
 import { requireMember } from "@/lib/server/session";
 import { createSharedBrew } from "@/lib/server/shared-brews/writes";
+import { planFields, windowAndRules } from "../read-plan-form";
 
-/** The form names a revision of a recipe in one choice, and leaves the day empty when there is none yet. */
+/** The form names a revision of a recipe in one choice, and leaves the days empty when there are none yet. */
 const sharedBrewForm = z
-  .object({
+  .strictObject({
     recipe: z.string().regex(/^[0-9a-f-]{36}\/\d{1,7}$/, "Recipe is not chosen"),
     title: z.string(),
-    plannedAt: z.string(),
+    ...planFields,
   })
-  .transform(({ recipe, title, plannedAt }): unknown => {
+  .transform(({ recipe, title, ...fields }): unknown => {
     const [recipeId, rev] = recipe.split("/");
-    const window = plannedAt === "" ? null : { from: plannedAt, to: plannedAt };
-    return { recipeId, rev, title, window, rules: AS_WRITTEN };
+    return { recipeId, rev, title, ...windowAndRules(fields) };
   })
   .pipe(newSharedBrew);
 

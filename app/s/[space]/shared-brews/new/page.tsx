@@ -25,8 +25,8 @@ export default async function NewSharedBrewPage({ params, searchParams }: NewSha
     <div className="max-w-xl">
       <h1>Call a shared brew</h1>
       <p className="my-4 text-muted">
-        Everybody brews the same revision, computed for their own kettle. Members see it on the club’s page and join it
-        from there.
+        Everybody brews the same revision, computed for their own kettle under the same rules. Members see it on the
+        club’s page and join it from there. Days and rules can change later; whoever has joined is told.
       </p>
       {choices.length === 0 ? (
         <EmptyState action={<Link href={`/s/${member.spaceSlug}/recipes/new`}>Write a recipe</Link>}>

@@ -1,10 +1,12 @@
 "use client";
 
 import type { ActionResult } from "@/lib/model/action-result";
+import { AS_WRITTEN } from "@/lib/model/shared-brew-rules";
 import { ActionForm } from "@/lib/ui/action-form";
 import { SelectField } from "@/lib/ui/select-field";
 import { SubmitButton } from "@/lib/ui/submit-button";
 import { TextField } from "@/lib/ui/text-field";
+import { PlanFields } from "../plan-fields";
 import type { RecipeChoice } from "./recipe-choices";
 
 interface SharedBrewFormProps {
@@ -13,7 +15,7 @@ interface SharedBrewFormProps {
   readonly action: (previous: ActionResult<void> | null, form: FormData) => Promise<ActionResult<void>>;
 }
 
-/** Which recipe the club brews, under which title, on which day. */
+/** Which recipe the club brews, under which title, on which days and by which rules. */
 export function SharedBrewForm({ choices, chosen, action }: SharedBrewFormProps) {
   return (
     <ActionForm action={action}>
@@ -28,13 +30,7 @@ export function SharedBrewForm({ choices, chosen, action }: SharedBrewFormProps)
             autoComplete="off"
             error={errors.title}
           />
-          <TextField
-            name="plannedAt"
-            label="Planned day"
-            hint="May stay empty until the day is settled."
-            type="date"
-            error={errors.plannedAt}
-          />
+          <PlanFields window={null} rules={AS_WRITTEN} errors={errors} />
           <div>
             <SubmitButton pending="Calling…" isPending={isPending}>
               Call the shared brew
