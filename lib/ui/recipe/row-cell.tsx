@@ -3,7 +3,7 @@
 import { useState, type ReactElement } from "react";
 import type { MeasuredField } from "@/lib/model/field";
 import { amountEcho } from "../amount-echo";
-import { fieldIds } from "../field-ids";
+import { fieldIds, type FieldIds } from "../field-ids";
 import { fieldUnit } from "../read-field";
 import { cellName, rowField, type Column, type RowList } from "./draft";
 import { useEditor } from "./editor-context";
@@ -96,14 +96,28 @@ function Control({ list, rowKey, rowName, column, entry, field, unit }: ControlP
         }}
         onBlur={() => setFocused(false)}
       />
+      <Below ids={ids} note={note} error={shownError} />
+    </>
+  );
+}
+
+/** What an amount comes to, or was solved for; and what is wrong with it. */
+function Below(props: {
+  readonly ids: FieldIds;
+  readonly note: string | null;
+  readonly error: string | undefined;
+}): ReactElement {
+  const { ids, note, error } = props;
+  return (
+    <>
       {note === null ? null : (
         <span id={ids.hint} className="block text-end text-sm text-muted">
           {note}
         </span>
       )}
-      {shownError === undefined ? null : (
+      {error === undefined ? null : (
         <span id={ids.error} className="field-error text-sm">
-          {shownError}
+          {error}
         </span>
       )}
     </>
