@@ -1,6 +1,6 @@
 "use client";
 
-import type { ReactElement } from "react";
+import type { ReactElement, ReactNode } from "react";
 import type { ExplainedNumber } from "@/lib/calc/explain";
 import type { Interval, QuantityId } from "@/lib/calc/ledger";
 import type { Preferences } from "@/lib/model/preferences";
@@ -20,14 +20,19 @@ export interface ExplanationPanelProps {
   readonly preferences: Preferences;
   readonly onClose: () => void;
   readonly onFollow?: ((quantity: QuantityId) => void) | undefined;
+  /** What else a screen has to say of the number. */
+  readonly children?: ReactNode;
 }
 
 export function ExplanationPanel(props: ExplanationPanelProps): ReactElement {
-  const { explanation, interval, preferences, onClose, onFollow } = props;
+  const { explanation, interval, preferences, onClose, onFollow, children } = props;
   return (
     <SheetDialog heading={explanation?.label ?? null} subject={explanation} onClose={onClose}>
       {explanation === null ? null : (
-        <ExplanationBody explanation={explanation} interval={interval} preferences={preferences} onFollow={onFollow} />
+        <>
+          <ExplanationBody {...{ explanation, interval, preferences, onFollow }} />
+          {children}
+        </>
       )}
     </SheetDialog>
   );

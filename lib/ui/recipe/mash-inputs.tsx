@@ -4,6 +4,7 @@ import type { ReactElement } from "react";
 import { DraftNumber } from "./draft-number";
 import { DraftSelect } from "./draft-select";
 import { FieldGrid } from "./field-grid";
+import { MaltPhFigures } from "./malt-ph-figures";
 import { IngredientRows } from "./row-list";
 
 const MASHES = [
@@ -16,6 +17,7 @@ export function MashInputs(): ReactElement {
   return (
     <div className="flex flex-col gap-5">
       <IngredientRows list="mashGrist" />
+      <MaltPhFigures />
       <IngredientRows list="steps" />
       <FieldGrid>
         <DraftNumber name="thickness" hint="Empty mashes with all the water." />

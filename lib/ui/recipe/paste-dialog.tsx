@@ -4,20 +4,21 @@ import { useEffect, useMemo, useRef, useState, type ReactElement } from "react";
 import { DataTable } from "../data-table";
 import { useEditor } from "./editor-context";
 import type { RowList } from "./draft";
-import { readPasted, withPasted } from "./paste-rows";
+import { readPasted, withPasted, type PastedLine } from "./paste-rows";
 import { ROW_LAYOUTS } from "./row-layout";
 import { rowNoun } from "./row-labels";
 
-/** Rows from a spreadsheet: what was understood of them, line by line, before they are put in. */
-export function PasteDialog(props: {
+export interface PasteDialogProps {
   readonly list: RowList;
   readonly text: string;
   readonly onClose: () => void;
-}): ReactElement {
-  const { list, onClose } = props;
+}
+
+/** Rows from a spreadsheet: what was understood of them, line by line, before they are put in. */
+export function PasteDialog({ list, onClose, text: first }: PasteDialogProps): ReactElement {
   const { dispatch, preferences, reference } = useEditor();
   const dialog = useRef<HTMLDialogElement>(null);
-  const [text, setText] = useState(props.text);
+  const [text, setText] = useState(first);
   const pasted = useMemo(
     () => readPasted(text, { list, preferences, reference }),
     [text, list, preferences, reference],
@@ -49,26 +50,7 @@ export function PasteDialog(props: {
         Without headings the order is that of the screen: {columns.length} columns of a {rowNoun(list)}. Units may stand
         in the cells or in the headings; a comma is as good as a point.
       </p>
-      {text.trim() === "" ? null : (
-        <DataTable
-          caption="What was understood, line by line"
-          columns={[
-            { id: "number", label: "Line", isNumber: true, cell: ({ number }) => number },
-            {
-              id: "understood",
-              label: "Understood",
-              cell: ({ understood, cells }) => (cells === null ? "—" : understood),
-            },
-            {
-              id: "problems",
-              label: "Not understood, or missing",
-              cell: ({ problems }) => problems.join("; ") || "nothing",
-            },
-          ]}
-          records={pasted.lines}
-          keyOf={({ number }) => String(number)}
-        />
-      )}
+      {text.trim() === "" ? null : <Preview lines={pasted.lines} />}
       {pasted.unused.length === 0 || text.trim() === "" ? null : <p>Not used: {pasted.unused.join(", ")}.</p>}
       <p className="mt-4 flex flex-wrap gap-3">
         <button type="button" className="button" disabled={usable.length === 0} onClick={put}>
@@ -79,5 +61,24 @@ export function PasteDialog(props: {
         </button>
       </p>
     </dialog>
+  );
+}
+
+function Preview({ lines }: { readonly lines: readonly PastedLine[] }): ReactElement {
+  return (
+    <DataTable
+      caption="What was understood, line by line"
+      columns={[
+        { id: "number", label: "Line", isNumber: true, cell: ({ number }) => number },
+        { id: "understood", label: "Understood", cell: ({ understood, cells }) => (cells === null ? "—" : understood) },
+        {
+          id: "problems",
+          label: "Not understood, or missing",
+          cell: ({ problems }) => problems.join("; ") || "nothing",
+        },
+      ]}
+      records={lines}
+      keyOf={({ number }) => String(number)}
+    />
   );
 }

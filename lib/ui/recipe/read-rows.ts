@@ -63,6 +63,7 @@ export function readRows(
 interface RowReader {
   readonly key: string;
   readonly isBlank: boolean;
+  readonly isFilled: (column: Column) => boolean;
   readonly name: () => string;
   readonly kind: () => FermentableKind;
   readonly number: <U extends string>(column: Column, field: MeasuredField<U>) => Quantity<U>;
@@ -87,6 +88,7 @@ function rowsOf(
     return {
       key: `${list}.${row.key}`,
       isBlank: isBlank(row),
+      isFilled: (column) => (row.cells[column]?.text.trim() ?? "") !== "",
       name: () => reader.word({ ...cell("name", FERMENTABLE_FIELDS.kg) }),
       kind: () => KINDS.find((kind) => kind === row.cells.kind?.text) ?? "malt",
       number: (column, field) => reader.number(cell(column, field)),
@@ -115,14 +117,14 @@ function fermentable(row: RowReader, list: GristList): Fermentable {
   };
 }
 
-/** It comes with the name from the lists; what is not listed is guessed from its colour. */
+/** It comes with the name from the lists; what is not listed is guessed from its colour. One figure asks for all three. */
 function acidity(row: RowReader): Fermentable["acidity"] {
-  const distilledWaterPh = row.optional("distilledWaterPh", FERMENTABLE_FIELDS.distilledWaterPh);
-  const buffering = row.optional("buffering", FERMENTABLE_FIELDS.buffering);
-  const lacticFraction = row.optional("lacticFraction", FERMENTABLE_FIELDS.lacticFraction);
-  return distilledWaterPh === null || buffering === null || lacticFraction === null
-    ? null
-    : { distilledWaterPh, buffering, lacticFraction };
+  if (!(["distilledWaterPh", "buffering", "lacticFraction"] as const).some(row.isFilled)) return null;
+  return {
+    distilledWaterPh: row.number("distilledWaterPh", FERMENTABLE_FIELDS.distilledWaterPh),
+    buffering: row.number("buffering", FERMENTABLE_FIELDS.buffering),
+    lacticFraction: row.number("lacticFraction", FERMENTABLE_FIELDS.lacticFraction),
+  };
 }
 
 function hop(row: RowReader, use: HopUse): HopAddition {

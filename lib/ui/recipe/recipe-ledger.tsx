@@ -1,5 +1,6 @@
 "use client";
 
+import dynamic from "next/dynamic";
 import { useMemo, useState, type ReactElement, type ReactNode } from "react";
 import type { Preferences } from "@/lib/model/preferences";
 import type { RecipeContent } from "@/lib/model/recipe-content";
@@ -18,6 +19,9 @@ import { SpokenSummary } from "./spoken-summary";
 import { useDelayedIntervals } from "./use-delayed-intervals";
 import { useExplanation } from "./use-explanation";
 import { useReference } from "./use-reference";
+
+// Whoever opens no explanation tries nothing out.
+const WhatIfSection = dynamic(() => import("./what-if-section"));
 
 /**
  * The recipe as one ledger: ingredients stand where they go in, and every number follows each keystroke.
@@ -40,7 +44,7 @@ export function RecipeLedger(props: RecipeLedgerProps): ReactElement {
   const [store] = useState(() => createEditorStore(editorReducer({ kettles, preferences }), firstState(props)));
   const isReadOnly = saving === null;
   const reference = useReference();
-  const { explanation, open, close } = useExplanation(store);
+  const { explanation, explained, open, close } = useExplanation(store);
   const isHydrated = useHydrated();
   useDelayedIntervals(store);
   const context = useMemo<Editor>(
@@ -61,7 +65,9 @@ export function RecipeLedger(props: RecipeLedgerProps): ReactElement {
         )}
         <SpokenSummary />
         <ChoiceLists />
-        <ExplanationPanel explanation={explanation} preferences={preferences} onClose={close} onFollow={open} />
+        <ExplanationPanel explanation={explanation} preferences={preferences} onClose={close} onFollow={open}>
+          {explanation === null ? null : <WhatIfSection key={explained} {...{ explained, explanation }} />}
+        </ExplanationPanel>
       </fieldset>
     </EditorContext>
   );

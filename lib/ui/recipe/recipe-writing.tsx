@@ -11,6 +11,7 @@ import { RecipeBody } from "./recipe-body";
 import { RecipeHead } from "./recipe-head";
 import type { NewerRevision, SendRecipe } from "./save-answer";
 import { SavePanel } from "./save-panel";
+import { ShortcutList } from "./shortcut-list";
 import { TargetSection } from "./target-section";
 import { useDiscard } from "./use-discard";
 import { useDraftKeeper, type Drafting } from "./use-draft-keeper";
@@ -49,7 +50,10 @@ export function RecipeWriting({ title, content, kettles, saving, children }: Rec
   return (
     <>
       <div className="no-print mb-3 flex flex-wrap items-center justify-between gap-x-6">
-        <HistoryButtons />
+        <span className="flex flex-wrap items-center gap-x-4">
+          <HistoryButtons />
+          <ShortcutList />
+        </span>
         <DraftLine keeper={keeper} onDiscard={() => void discard()} />
       </div>
       {children}

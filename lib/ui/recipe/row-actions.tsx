@@ -1,9 +1,9 @@
 "use client";
 
 import type { MouseEvent, ReactElement } from "react";
-import { flushSync } from "react-dom";
 import type { RowList } from "./draft";
 import { useEditor } from "./editor-context";
+import { copyRow, removeRow } from "./row-acts";
 
 /** Moves, copies and removes a row. */
 export interface RowActionsProps {
@@ -18,26 +18,29 @@ export interface RowActionsProps {
 export function RowActions({ list, rowKey, name, index, count, move }: RowActionsProps): ReactElement {
   const { dispatch } = useEditor();
 
-  function copy(event: MouseEvent<HTMLButtonElement>): void {
-    const item = event.currentTarget.closest("li");
-    flushSync(() => dispatch({ type: "duplicate row", list, row: rowKey }));
-    item?.nextElementSibling?.querySelector("input")?.focus();
-  }
-
-  function remove(event: MouseEvent<HTMLButtonElement>): void {
-    const add = event.currentTarget.closest("section")?.querySelector<HTMLElement>("[data-add]");
-    flushSync(() => dispatch({ type: "remove row", list, row: rowKey, name }));
-    add?.focus();
-  }
+  const at = (event: MouseEvent<HTMLButtonElement>) => ({
+    dispatch,
+    list,
+    rowKey,
+    item: event.currentTarget.closest("li"),
+  });
 
   return (
     <div role="group" aria-label={`Row of ${name}`} className="no-print col-span-2 flex md:col-span-1 md:justify-end">
       <MoveButton words={`Move ${name} up`} arrow="↑" isAtEnd={index === 0} onClick={() => move(-1)} />
       <MoveButton words={`Move ${name} down`} arrow="↓" isAtEnd={index === count - 1} onClick={() => move(1)} />
-      <button type="button" className="row-button text-sm underline underline-offset-4" onClick={copy}>
+      <button
+        type="button"
+        className="row-button text-sm underline underline-offset-4"
+        onClick={(event) => copyRow(at(event))}
+      >
         Copy<span className="sr-only"> {name}</span>
       </button>
-      <button type="button" className="row-button text-sm underline underline-offset-4" onClick={remove}>
+      <button
+        type="button"
+        className="row-button text-sm underline underline-offset-4"
+        onClick={(event) => removeRow({ ...at(event), name })}
+      >
         Remove<span className="sr-only"> {name}</span>
       </button>
     </div>

@@ -3,7 +3,7 @@
 import { useState, type ReactElement } from "react";
 import type { MeasuredField } from "@/lib/model/field";
 import { amountEcho } from "../amount-echo";
-import { fieldIds } from "../field-ids";
+import { fieldIds, type FieldIds } from "../field-ids";
 import { fieldUnit } from "../read-field";
 import { cellName, rowField, type Column, type RowList } from "./draft";
 import { useEditor } from "./editor-context";
@@ -11,7 +11,7 @@ import type { Entry } from "./entry";
 import { fillFromName } from "./fill-from-name";
 import { KindSelect } from "./kind-select";
 import { cellLabel } from "./row-labels";
-import { columnHeading } from "./row-layout";
+import { columnHeading, ROW_LAYOUTS } from "./row-layout";
 import { unitBeside } from "./unit-beside";
 import { useCell, useProblem } from "./use-row-value";
 
@@ -63,14 +63,17 @@ function Control({ list, rowKey, rowName, column, entry, field, unit }: ControlP
   const name = cellName(list, rowKey, column);
   const error = useProblem(name);
   const ids = fieldIds(name);
-  const label = cellLabel(rowName, column);
+  const hasHeading = ROW_LAYOUTS[list].columns.includes(column);
+  const named = cellLabel(rowName, column);
+  // What stands in no column of its list tells its unit itself.
+  const label = hasHeading || unit === "" ? named : `${named}, ${unit}`;
   if (column === "kind")
     return <KindSelect list={list} id={ids.control} label={label} kind={entry.text} onChange={type} />;
   const shownError = isFocused ? undefined : error;
   const echo = field === null ? null : amountEcho({ text: entry.text, field, preferences });
   const note = entry.solvedFor ?? echo;
   const described = [
-    unit === "" ? "" : unitId(list, column),
+    unit === "" || !hasHeading ? "" : unitId(list, column),
     note === null ? "" : ids.hint,
     shownError === undefined ? "" : ids.error,
   ].filter(Boolean);
@@ -96,14 +99,28 @@ function Control({ list, rowKey, rowName, column, entry, field, unit }: ControlP
         }}
         onBlur={() => setFocused(false)}
       />
+      <Below ids={ids} note={note} error={shownError} />
+    </>
+  );
+}
+
+/** What an amount comes to, or was solved for; and what is wrong with it. */
+function Below(props: {
+  readonly ids: FieldIds;
+  readonly note: string | null;
+  readonly error: string | undefined;
+}): ReactElement {
+  const { ids, note, error } = props;
+  return (
+    <>
       {note === null ? null : (
         <span id={ids.hint} className="block text-end text-sm text-muted">
           {note}
         </span>
       )}
-      {shownError === undefined ? null : (
+      {error === undefined ? null : (
         <span id={ids.error} className="field-error text-sm">
-          {shownError}
+          {error}
         </span>
       )}
     </>

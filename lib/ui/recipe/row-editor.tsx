@@ -7,6 +7,7 @@ import { useEditor } from "./editor-context";
 import { RowActions } from "./row-actions";
 import { RowCell } from "./row-cell";
 import { ROW_LAYOUTS } from "./row-layout";
+import { copyRow, removeRow } from "./row-acts";
 import { RowResult } from "./row-result";
 import { useRowName } from "./use-row-value";
 
@@ -31,19 +32,22 @@ export const RowEditor = memo(function RowEditor(props: RowEditorProps): ReactEl
     if (focused instanceof HTMLElement) focused.focus();
   }
 
+  function addBelow(item: HTMLLIElement): void {
+    flushSync(() => dispatch({ type: "add row", list, below: rowKey }));
+    item.nextElementSibling?.querySelector("input")?.focus();
+  }
+
   function onKeyDown(event: KeyboardEvent<HTMLLIElement>): void {
-    if (event.altKey && (event.key === "ArrowUp" || event.key === "ArrowDown")) {
-      event.preventDefault();
-      move(event.key === "ArrowUp" ? -1 : 1);
-    }
+    const item = event.currentTarget;
     const isLastCell =
       event.target instanceof HTMLInputElement && event.target.name.endsWith(`.${layout.columns.at(-1) ?? ""}`);
-    if (event.key === "Enter" && isLastCell) {
-      event.preventDefault();
-      const item = event.currentTarget;
-      flushSync(() => dispatch({ type: "add row", list, below: rowKey }));
-      item.nextElementSibling?.querySelector("input")?.focus();
-    }
+    const act = rowAct(event, isLastCell);
+    if (act === null) return;
+    event.preventDefault();
+    if (act === "up" || act === "down") move(act === "up" ? -1 : 1);
+    if (act === "add") addBelow(item);
+    if (act === "copy") copyRow({ dispatch, list, rowKey, item });
+    if (act === "remove") removeRow({ dispatch, list, rowKey, name, item });
   }
 
   return (
@@ -59,3 +63,14 @@ export const RowEditor = memo(function RowEditor(props: RowEditorProps): ReactEl
     </li>
   );
 });
+
+type RowAct = "up" | "down" | "add" | "copy" | "remove";
+
+/** What a key does to the row that it was pressed in. */
+function rowAct({ key, altKey, shiftKey }: KeyboardEvent, isLastCell: boolean): RowAct | null {
+  if (key === "Enter") return altKey || isLastCell ? "add" : null;
+  if (!altKey) return null;
+  if (key === "ArrowDown") return shiftKey ? "copy" : "down";
+  if (key === "ArrowUp") return shiftKey ? null : "up";
+  return key === "Delete" ? "remove" : null;
+}

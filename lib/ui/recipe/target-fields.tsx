@@ -11,14 +11,13 @@ import { useEditor } from "./editor-context";
 import { TARGET_KINDS, type TargetForm } from "./target-form";
 import { useTargetRows } from "./use-target-rows";
 
-/** What is asked for: the kind of target, the row that carries it, and its number. */
-export function TargetFields(props: {
+export interface TargetFieldsProps {
   readonly form: TargetForm;
   readonly onChange: (change: Partial<TargetForm>) => void;
-}): ReactElement {
-  const { form, onChange } = props;
-  const { preferences } = useEditor();
-  const { dimension, label } = TARGET_KINDS[form.kind];
+}
+
+/** What is asked for: the kind of target, the row that carries it, and its number. */
+export function TargetFields({ form, onChange }: TargetFieldsProps): ReactElement {
   const rows = useTargetRows(form.kind);
   return (
     <div className="fields-dense flex flex-wrap items-end gap-x-4 gap-y-2">
@@ -47,26 +46,37 @@ export function TargetFields(props: {
           onChange={(event) => onChange({ acid: event.target.value as TargetForm["acid"] })} // its own values
         />
       )}
-      {form.kind === "ions" ? (
-        IONS.map((ion) => (
-          <NumberField
-            key={ion}
-            name={`target.${ion}`}
-            label={`Wanted ${ION_FIELDS[ion].label.toLowerCase()}`}
-            unit="mg/L"
-            value={form.ions[ion] ?? ""}
-            onChange={(event) => onChange({ ions: { ...form.ions, [ion]: event.target.value } })}
-          />
-        ))
-      ) : (
-        <NumberField
-          name="target.wanted"
-          label={`Wanted ${label.toLowerCase()}`}
-          unit={displayUnit(dimension, preferences).unit}
-          value={form.wanted}
-          onChange={(event) => onChange({ wanted: event.target.value })}
-        />
-      )}
+      <WantedNumbers form={form} onChange={onChange} />
     </div>
+  );
+}
+
+function WantedNumbers({ form, onChange }: TargetFieldsProps): ReactElement {
+  const { preferences } = useEditor();
+  const { dimension, label } = TARGET_KINDS[form.kind];
+  if (form.kind !== "ions") {
+    return (
+      <NumberField
+        name="target.wanted"
+        label={`Wanted ${label.toLowerCase()}`}
+        unit={displayUnit(dimension, preferences).unit}
+        value={form.wanted}
+        onChange={(event) => onChange({ wanted: event.target.value })}
+      />
+    );
+  }
+  return (
+    <>
+      {IONS.map((ion) => (
+        <NumberField
+          key={ion}
+          name={`target.${ion}`}
+          label={`Wanted ${ION_FIELDS[ion].label.toLowerCase()}`}
+          unit="mg/L"
+          value={form.ions[ion] ?? ""}
+          onChange={(event) => onChange({ ions: { ...form.ions, [ion]: event.target.value } })}
+        />
+      ))}
+    </>
   );
 }

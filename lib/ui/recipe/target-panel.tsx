@@ -1,12 +1,11 @@
 "use client";
 
 import { useState, type ReactElement, type SubmitEvent } from "react";
-import { DataTable } from "../data-table";
-import { Notice } from "../notice";
 import { useEditor } from "./editor-context";
 import { NO_TARGET, readTarget, type TargetForm } from "./target-form";
 import { TargetFields } from "./target-fields";
-import { solvedProposal, type Proposal } from "./target-proposal";
+import { TargetOutcome } from "./target-outcome";
+import { solvedProposal, type MetTarget, type Proposal } from "./target-proposal";
 
 /** A target in place of an amount: the amounts that meet it are shown first, and put in only when somebody says so. */
 export default function TargetPanel(): ReactElement {
@@ -25,7 +24,7 @@ export default function TargetPanel(): ReactElement {
     setProposal(read.ok ? solvedProposal(read, state.shown, state.reading.names, preferences) : read);
   }
 
-  function put(words: string, changes: Extract<Proposal, { readonly ok: true }>["changes"]): void {
+  function put({ words, changes }: MetTarget): void {
     const change = changes.map(({ apply }) => apply);
     dispatch({ type: "put", words, change: (draft) => change.reduce((into, apply) => apply(into), draft) });
     setProposal(null);
@@ -43,35 +42,7 @@ export default function TargetPanel(): ReactElement {
       <button type="submit" className="button button-quiet self-start">
         Work it out
       </button>
-      {proposal === null ? null : proposal.ok ? (
-        <div role="status" className="flex flex-col gap-3">
-          <DataTable
-            caption="Amounts that meet the target"
-            columns={[
-              { id: "label", label: "Amount", cell: ({ label }) => label },
-              { id: "before", label: "Now", isNumber: true, cell: ({ before }) => before },
-              { id: "after", label: "Solved", isNumber: true, cell: ({ after }) => after },
-            ]}
-            records={proposal.changes}
-            keyOf={({ label }) => label}
-          />
-          {proposal.remarks.map((remark) => (
-            <p key={remark}>{remark}</p>
-          ))}
-          <button
-            type="button"
-            className="button self-start"
-            disabled={proposal.changes.length === 0}
-            onClick={() => put(proposal.words, proposal.changes)}
-          >
-            Put these in
-          </button>
-        </div>
-      ) : (
-        <Notice kind="attention" live>
-          <p>{proposal.message}</p>
-        </Notice>
-      )}
+      {proposal === null ? null : <TargetOutcome proposal={proposal} onPut={put} />}
     </form>
   );
 }

@@ -11,14 +11,14 @@ import { solveTarget, type SolvedTarget, type Target } from "./solve-target";
 import { targetChanges, type TargetChange } from "./target-changes";
 
 /** What meeting a target would change; or why it cannot be met, and what can. */
-export type Proposal =
-  | {
-      readonly ok: true;
-      readonly words: string;
-      readonly changes: readonly TargetChange[];
-      readonly remarks: readonly string[];
-    }
-  | { readonly ok: false; readonly message: string };
+export type Proposal = MetTarget | { readonly ok: false; readonly message: string };
+
+export interface MetTarget {
+  readonly ok: true;
+  readonly words: string;
+  readonly changes: readonly TargetChange[];
+  readonly remarks: readonly string[];
+}
 
 export function solvedProposal(
   { target, words }: { readonly target: Target; readonly words: string },

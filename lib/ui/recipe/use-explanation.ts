@@ -9,6 +9,8 @@ import type { Shown } from "./shown";
 /** The explanation that is open. The explanations themselves come when the first is asked for. */
 export interface OpenExplanation {
   readonly explanation: ExplainedNumber | null;
+  /** The number that it explains: a quantity of the ledger, or a row by list and key. */
+  readonly explained: string;
   /** Opens a quantity of the ledger, or a row by list and key. */
   readonly open: (id: string) => void;
   readonly close: () => void;
@@ -16,15 +18,19 @@ export interface OpenExplanation {
 
 export function useExplanation(store: EditorStore): OpenExplanation {
   const [explanation, setExplanation] = useState<ExplainedNumber | null>(null);
+  const [id, setId] = useState("");
   // It never changes, so that rows which hold it are not drawn again.
   const open = useCallback(
-    (id: string): void => {
-      void explained(store.state().shown, id).then(setExplanation);
+    (asked: string): void => {
+      void explained(store.state().shown, asked).then((found) => {
+        setId(asked);
+        setExplanation(found);
+      });
     },
     [store],
   );
   const close = useCallback(() => setExplanation(null), []);
-  return { explanation, open, close };
+  return { explanation, explained: id, open, close };
 }
 
 async function explained(shown: Shown | null, id: string): Promise<ExplainedNumber | null> {

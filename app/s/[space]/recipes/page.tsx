@@ -9,12 +9,14 @@ import {
   type RecipeOrder,
   type RecipeSort,
 } from "@/lib/model/recipe-list";
+import { listDrafts } from "@/lib/server/drafts/reads";
 import { listRecipePage } from "@/lib/server/recipes/list";
 import { requireMember } from "@/lib/server/session";
 import { DataTable, type DataColumn } from "@/lib/ui/data-table";
 import { Day } from "@/lib/ui/day";
 import { EmptyState } from "@/lib/ui/empty-state";
 import { PageLinks } from "@/lib/ui/page-links";
+import { OpenDrafts } from "./open-drafts";
 
 export const metadata: Metadata = { title: "Recipes" };
 
@@ -26,7 +28,7 @@ interface RecipesPageProps {
 export default async function RecipesPage({ params, searchParams }: RecipesPageProps) {
   const member = await requireMember((await params).space);
   const order = recipeOrder(await searchParams);
-  const { recipes, total } = await listRecipePage(member, order);
+  const [{ recipes, total }, drafts] = await Promise.all([listRecipePage(member, order), listDrafts(member, null)]);
   const home = `/s/${member.spaceSlug}`;
   const write = roleMay(member.role, "write recipes") ? (
     <span className="flex flex-wrap items-center gap-x-6">
@@ -51,6 +53,7 @@ export default async function RecipesPage({ params, searchParams }: RecipesPageP
           </span>
         )}
       </div>
+      <OpenDrafts home={home} drafts={drafts} />
       {total === 0 ? (
         <EmptyState action={write}>
           A recipe says what the beer should be. It is written for one kettle and computed for all the others.
