@@ -12,6 +12,7 @@ import { EditorContext, type Editor } from "./editor-context";
 import { editorReducer, openEditor, type EditorState, type KettleChoice } from "./editor-state";
 import { createEditorStore } from "./editor-store";
 import { draftFromKept } from "./kept-draft";
+import { NO_OWN_INGREDIENTS, type OwnIngredients } from "./own-ingredients";
 import { RecipeBody } from "./recipe-body";
 import { RecipeHead } from "./recipe-head";
 import { RecipeWriting, type Saving } from "./recipe-writing";
@@ -35,6 +36,8 @@ export interface RecipeLedgerProps {
   readonly kettles: readonly KettleChoice[];
   readonly preferences: Preferences;
   readonly saving: Saving | null;
+  /** Ingredients of the club, offered by name. */
+  readonly own?: OwnIngredients | undefined;
   /** What else is known of a recipe that is written here. */
   readonly children?: ReactNode;
 }
@@ -43,7 +46,7 @@ export function RecipeLedger(props: RecipeLedgerProps): ReactElement {
   const { title, content, kettles, preferences, saving, children } = props;
   const [store] = useState(() => createEditorStore(editorReducer({ kettles, preferences }), firstState(props)));
   const isReadOnly = saving === null;
-  const reference = useReference();
+  const reference = useReference(props.own ?? NO_OWN_INGREDIENTS);
   const { explanation, explained, open, close } = useExplanation(store);
   const isHydrated = useHydrated();
   useDelayedIntervals(store);

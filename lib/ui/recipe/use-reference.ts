@@ -1,20 +1,20 @@
 "use client";
 
-import { useEffect, useState } from "react";
-import type { HopVariety } from "@/lib/model/hop-varieties";
+import { useEffect, useMemo, useState } from "react";
 import type { TypicalFermentable } from "@/lib/model/ingredients";
 import type { Style } from "@/lib/model/styles";
-import type { YeastClass } from "@/lib/model/yeast-classes";
+import { withOwn, type ListedHop, type ListedYeast, type OwnIngredients } from "./own-ingredients";
 
 /** Lists to choose from. They come after the page, since nobody needs them to read it. */
 export interface Reference {
   readonly fermentables: readonly TypicalFermentable[];
-  readonly hops: readonly HopVariety[];
-  readonly yeasts: readonly YeastClass[];
+  readonly hops: readonly ListedHop[];
+  readonly yeasts: readonly ListedYeast[];
   readonly styles: readonly Style[];
 }
 
-export function useReference(): Reference | null {
+/** `own` are the ingredients of the club, which come before those of the lists. */
+export function useReference(own: OwnIngredients): Reference | null {
   const [reference, setReference] = useState<Reference | null>(null);
   useEffect(() => {
     let isMounted = true;
@@ -25,7 +25,7 @@ export function useReference(): Reference | null {
       isMounted = false;
     };
   }, []);
-  return reference;
+  return useMemo(() => (reference === null ? null : withOwn(reference, own)), [reference, own]);
 }
 
 async function load(): Promise<Reference> {

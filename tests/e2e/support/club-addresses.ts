@@ -16,6 +16,8 @@ export async function findDemoRecords(page: Page): Promise<AddressParts> {
     equipment: await idOf(page, "/equipment", "Test pot"),
     brew: await idOf(page, "/brews?state=closed", "Millrace Pale Ale"),
     sharedBrew: await idOf(page, "/shared-brews", "Autumn shared brew: Millrace Pale Ale"),
+    ingredient: await idOf(page, "/ingredients?whose=club&kind=yeast", "Club house ale yeast (invented)"),
+    lot: await idOf(page, "/ingredients?whose=club&kind=salt", "Gypsum, Jar on the shelf (invented)"),
   };
   return known;
 }
@@ -31,5 +33,5 @@ async function idOf(page: Page, list: string, link: string): Promise<string> {
 /** Addresses of the same form with nothing behind them. */
 export function nowhere(space: string): AddressParts {
   const id = crypto.randomUUID();
-  return { space, recipe: id, revision: "1", equipment: id, brew: id, sharedBrew: id };
+  return { space, recipe: id, revision: "1", equipment: id, brew: id, sharedBrew: id, ingredient: id, lot: id };
 }

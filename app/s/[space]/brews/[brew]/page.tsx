@@ -6,6 +6,7 @@ import { requireMember } from "@/lib/server/session";
 import { BrewHeading } from "@/lib/ui/brew/brew-heading";
 import { planOf } from "@/lib/ui/brew/plan-of";
 import { moveBrewAction, recordReadingAction } from "./actions";
+import { BrewLots } from "./brew-lots";
 import { ReadingLog } from "./reading-log";
 import { RunSheet } from "./run-sheet";
 import { StateLine } from "./state-line";
@@ -28,7 +29,8 @@ export async function generateMetadata({ params }: BrewPageProps): Promise<Metad
 
 export default async function BrewPage({ params }: BrewPageProps) {
   const { space, brew: id } = await params;
-  const { preferences } = await requireMember(space);
+  const member = await requireMember(space);
+  const { preferences } = member;
   const brew = await readBrew(space, id);
   const plan = planOf(brew);
   const home = `/s/${space}`;
@@ -59,6 +61,7 @@ export default async function BrewPage({ params }: BrewPageProps) {
         <aside aria-label="The day so far">
           {plan === null ? null : <TemperatureChart brew={brew} ledger={plan.ledger} preferences={preferences} />}
           <ReadingLog readings={brew.readings} preferences={preferences} />
+          <BrewLots member={member} brew={brew} />
         </aside>
       </div>
     </div>

@@ -5,11 +5,13 @@ import { cache } from "react";
 import { roleMay } from "@/lib/model/roles";
 import { findDraft, listDrafts } from "@/lib/server/drafts/reads";
 import { listEquipment } from "@/lib/server/equipment/reads";
+import { listIngredients } from "@/lib/server/ingredients/reads";
 import { listRevisions } from "@/lib/server/recipes/list-revisions";
 import { findOrigin } from "@/lib/server/recipes/origin";
 import { findRecipe } from "@/lib/server/recipes/reads";
 import { requireMember } from "@/lib/server/session";
 import { kettleChoices, writtenKettle } from "@/lib/ui/recipe/kettle-choices";
+import { offeredInRecipes } from "@/lib/ui/recipe/own-ingredients";
 import { RecipeSheet } from "@/lib/ui/sheet/recipe-sheet";
 import { ExportLinks } from "../export-links";
 import { OriginLine } from "./origin-line";
@@ -35,12 +37,13 @@ export async function generateMetadata({ params }: RecipePageProps): Promise<Met
 export default async function RecipePage({ params }: RecipePageProps) {
   const { space, recipe: id } = await params;
   const { member, recipe } = await read(space, id);
-  const [kettles, revisions, origin, draft, drafts] = await Promise.all([
+  const [kettles, revisions, origin, draft, drafts, own] = await Promise.all([
     listEquipment(member),
     listRevisions(member, id),
     findOrigin(member, id),
     findDraft(member, id),
     listDrafts(member, id),
+    listIngredients(member),
   ]);
   const home = `/s/${member.spaceSlug}/recipes/${id}`;
   const { title, content, rev } = recipe;
@@ -82,6 +85,7 @@ export default async function RecipePage({ params }: RecipePageProps) {
           mayWrite={roleMay(member.role, "write recipes")}
           kettles={[writtenKettle(content), ...kettleChoices(kettles, member.userId)]}
           preferences={member.preferences}
+          own={offeredInRecipes(own)}
         >
           <OtherDrafts drafts={drafts} />
         </RecipeScreen>

@@ -7,8 +7,10 @@ import { starterRecipe } from "@/lib/model/starter-recipe";
 import { findDraft } from "@/lib/server/drafts/reads";
 import { listEquipment } from "@/lib/server/equipment/reads";
 import { isRecordId } from "@/lib/server/record-id";
+import { listIngredients } from "@/lib/server/ingredients/reads";
 import { requireMember } from "@/lib/server/session";
 import { EmptyState } from "@/lib/ui/empty-state";
+import { offeredInRecipes } from "@/lib/ui/recipe/own-ingredients";
 import { kettleChoices } from "@/lib/ui/recipe/kettle-choices";
 import { NewRecipeScreen } from "./new-recipe-screen";
 import { UnsentDrafts } from "./unsent-drafts";
@@ -57,6 +59,7 @@ export default async function NewRecipePage({ params, searchParams }: NewRecipeP
             content={starterRecipe(first.equipment)}
             kettles={kettles}
             preferences={member.preferences}
+            own={offeredInRecipes(await listIngredients(member))}
           />
         </>
       )}

@@ -1,5 +1,5 @@
 import Link from "next/link";
-import { adaptWith, NO_CHOICE, type Adaptation, type AdaptationChoice } from "@/lib/model/adaptation";
+import { adaptWith, NO_CHOICE, type Adaptation } from "@/lib/model/adaptation";
 import type { LotFigures } from "@/lib/model/lot";
 import type { EquipmentProfile } from "@/lib/model/equipment";
 import type { Preferences } from "@/lib/model/preferences";
@@ -15,30 +15,29 @@ import { InsteadTable } from "./instead-table";
 import { chooseLotsAction } from "./lots-action";
 import { LotsForm, type LotRow } from "./lots-form";
 import { LotsTable } from "./lots-table";
+import type { Sheet } from "./read-sheet";
 
 interface LotsSectionProps {
   readonly member: Member;
-  readonly revision: RecipeRevision;
-  readonly profile: EquipmentProfile;
-  /** What the sheet is solved by, and what it gives. */
-  readonly choice: AdaptationChoice;
-  readonly recipe: Recipe;
-  /** The row whose substitutes the address asks for. */
-  readonly instead: string | null;
+  readonly sheet: Sheet;
+  /** The query of the page; "instead" in it asks for the substitutes of a row. */
+  readonly asked: string;
 }
 
 /** What is on the brewer's shelf for each row of the sheet, and what it changes. */
-export async function LotsSection(props: LotsSectionProps) {
-  const { member, revision, profile, choice, recipe, instead } = props;
+export async function LotsSection({ member, sheet, asked }: LotsSectionProps) {
+  const { revision, profile, choice } = sheet;
+  const recipe = sheet.chosen?.recipe ?? sheet.outcome.recipe;
+  if (recipe === null) return null;
   const { preferences, spaceSlug } = member;
   const [offers, adaptations] = await Promise.all([
     listOffers(member, profile.ownerId),
     listAdaptations(member, { recipeId: revision.id, rev: revision.rev }),
   ]);
-  const rows = rowsOf(props, offers);
+  const rows = rowsOf(sheet, recipe, offers);
   const taken = rows.filter(({ chosen }) => chosen !== null);
   const lacking = rows.filter(isLacking);
-  const asked = lacking.find(({ path }) => path === instead);
+  const instead = lacking.find(({ path }) => path === new URLSearchParams(asked).get("instead"));
   return (
     <section aria-labelledby="lots" className="mt-8">
       <h2 id="lots" className="mb-2">
@@ -60,10 +59,10 @@ export async function LotsSection(props: LotsSectionProps) {
           />
         </details>
       ) : null}
-      {lacking.length === 0 || offers.length === 0 ? null : <Lacking rows={lacking} asked={asked?.path ?? null} />}
-      {asked === undefined ? null : (
+      {lacking.length === 0 || offers.length === 0 ? null : <Lacking rows={lacking} asked={asked} />}
+      {instead === undefined ? null : (
         <InsteadTable
-          row={asked}
+          row={instead}
           recipe={recipe}
           equipment={profile.equipment}
           ambient={revision.content.writtenOn.ambient}
@@ -75,7 +74,7 @@ export async function LotsSection(props: LotsSectionProps) {
   );
 }
 
-function rowsOf({ revision, profile, choice, recipe }: LotsSectionProps, offers: readonly LotOffer[]) {
+function rowsOf({ revision, profile, choice }: Sheet, recipe: Recipe, offers: readonly LotOffer[]) {
   const { content } = revision;
   const written = recipeIntention(content);
   const isByLots = Object.keys(choice.lots).length > 0;
@@ -95,14 +94,20 @@ function isLacking({ chosen, matching, others }: RowLots): boolean {
   return chosen === null && !matching.some(({ lot }) => lot.onHand > 0) && others.some(({ lot }) => lot.onHand > 0);
 }
 
-function Lacking({ rows, asked }: { readonly rows: readonly RowLots[]; readonly asked: string | null }) {
+function Lacking({ rows, asked }: { readonly rows: readonly RowLots[]; readonly asked: string }) {
+  const present = new URLSearchParams(asked).get("instead");
+  const hrefOf = (path: string): string => {
+    const next = new URLSearchParams(asked);
+    next.set("instead", path);
+    return `?${next.toString()}`;
+  };
   return (
     <nav aria-label="What I have instead" className="no-print local-nav mt-3">
       <p>Not on the shelf; what there is instead of</p>
       <ul className="flex flex-wrap gap-x-5">
         {rows.map(({ path, writtenName }) => (
           <li key={path}>
-            <Link href={`?instead=${path}`} aria-current={path === asked ? "true" : undefined} scroll={false}>
+            <Link href={hrefOf(path)} aria-current={path === present ? "true" : undefined} scroll={false}>
               {writtenName}
             </Link>
           </li>

@@ -13,6 +13,7 @@ import { RecipeSheet } from "@/lib/ui/sheet/recipe-sheet";
 import { FitsSection } from "./fits-section";
 import { MisfitSection } from "./misfit-section";
 import { KeptWay } from "./kept-way";
+import { LotsSection } from "./lots-section";
 import { readSheet, type Sheet } from "./read-sheet";
 import type { SheetActions } from "./sheet-actions";
 
@@ -35,7 +36,8 @@ async function readPage({ params, searchParams }: SheetPageProps) {
   const query = Object.entries(await searchParams).flatMap(([name, value]) =>
     typeof value === "string" ? [[name, value]] : [],
   );
-  return read(space, recipe, equipment, new URLSearchParams(query).toString());
+  const asked = new URLSearchParams(query).toString();
+  return { ...(await read(space, recipe, equipment, asked)), asked };
 }
 
 export async function generateMetadata(props: SheetPageProps): Promise<Metadata> {
@@ -44,7 +46,7 @@ export async function generateMetadata(props: SheetPageProps): Promise<Metadata>
 }
 
 export default async function SheetPage(props: SheetPageProps) {
-  const { member, volume, sheet } = await readPage(props);
+  const { member, volume, sheet, asked } = await readPage(props);
   const { revision, profile, sharedBrew, outcome, chosen } = sheet;
   const { preferences } = member;
   const home = `/s/${member.spaceSlug}/recipes/${revision.id}`;
@@ -82,6 +84,7 @@ export default async function SheetPage(props: SheetPageProps) {
           </p>
         ) : null}
         <KeptWay sheet={sheet} choose={actions.choose} preferences={preferences} />
+        <LotsSection {...{ member, sheet, asked }} />
         {chosen === null ? null : <FitsSection {...{ sheet, chosen, preferences }} plan={actions.plan} />}
         {outcome.ok ? null : <MisfitSection {...{ sheet, outcome, actions, preferences }} />}
       </div>
