@@ -1,5 +1,12 @@
 import { z } from "zod";
-import { WAY_OUT_KINDS, type AdaptOutcome, type Intention, type WayOut, type WayOutKind } from "@/lib/calc/adapt";
+import {
+  WAY_OUT_KINDS,
+  type AdaptOutcome,
+  type FermentableStock,
+  type HopStock,
+  type WayOut,
+  type WayOutKind,
+} from "@/lib/calc/adapt";
 import type { Equipment, Ledger, Recipe } from "@/lib/calc/ledger";
 import { fermentableOfLot, hopOfLot, type LotFigures } from "./lot";
 import { counted, revisionNumber } from "./measured";
@@ -98,15 +105,26 @@ function waysFor(name: string | null): readonly WayOutKind[] | null {
   return WAY_OUT_KINDS.some((each) => name.startsWith(`${each} and `)) ? null : [];
 }
 
-function withLots(intention: Intention, choice: AdaptationChoice, lots: ReadonlyMap<string, LotFigures>): Intention {
+/** What has rows of fermentables and hops: a recipe or an intention. */
+interface Rows<F, H> {
+  readonly fermentables: readonly F[];
+  readonly hops: readonly H[];
+}
+
+/** The same rows as the chosen lots are. */
+export function withLots<F extends FermentableStock, H extends HopStock, R extends Rows<F, H>>(
+  rows: R & Rows<F, H>,
+  choice: AdaptationChoice,
+  lots: ReadonlyMap<string, LotFigures>,
+): R {
   const lotOf = (path: string): LotFigures | undefined => lots.get(choice.lots[path] ?? "");
   return {
-    ...intention,
-    fermentables: intention.fermentables.map((row, index) => {
+    ...rows,
+    fermentables: rows.fermentables.map((row, index) => {
       const lot = lotOf(`fermentables.${String(index)}`);
       return lot?.kind === "fermentable" ? fermentableOfLot(row, lot) : row;
     }),
-    hops: intention.hops.map((row, index) => {
+    hops: rows.hops.map((row, index) => {
       const lot = lotOf(`hops.${String(index)}`);
       return lot?.kind === "hop" ? hopOfLot(row, lot) : row;
     }),

@@ -1,9 +1,9 @@
 import type { Intention } from "@/lib/calc/adapt";
 import type { Equipment, Recipe } from "@/lib/calc/ledger";
 import type { Ions } from "@/lib/calc/water";
-import { adaptWith, type AdaptationChoice, type Adapted } from "./adaptation";
+import { adaptWith, withLots, type AdaptationChoice, type Adapted } from "./adaptation";
 import { heldIntention, withLooseAcid, type HeldTask } from "./held-intention";
-import { fermentableOfLot, hopOfLot, type LotFigures } from "./lot";
+import type { LotFigures } from "./lot";
 import type { RecipeContent } from "./recipe-content";
 import type { WrittenIntention } from "./recipe-intention";
 import type { SharedBrewRules } from "./shared-brew-rules";
@@ -47,19 +47,4 @@ export function sheetUnderRules(task: SheetTask): Adapted {
 function yeastOf({ rules, yeast, content }: SheetTask): Recipe["yeast"] {
   const { recipe } = content;
   return rules.yeast.same || yeast === "" ? recipe.yeast : { ...recipe.yeast, name: yeast };
-}
-
-function withLots(recipe: Recipe, choice: AdaptationChoice, lots: SheetTask["lots"]): Recipe {
-  const lotOf = (path: string): LotFigures | undefined => lots.get(choice.lots[path] ?? "");
-  return {
-    ...recipe,
-    fermentables: recipe.fermentables.map((row, i) => {
-      const lot = lotOf(`fermentables.${String(i)}`);
-      return lot?.kind === "fermentable" ? fermentableOfLot(row, lot.figures) : row;
-    }),
-    hops: recipe.hops.map((row, i) => {
-      const lot = lotOf(`hops.${String(i)}`);
-      return lot?.kind === "hop" ? hopOfLot(row, lot.figures) : row;
-    }),
-  };
 }

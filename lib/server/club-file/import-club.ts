@@ -141,7 +141,7 @@ async function insertPart(
   tx: SpaceTransaction,
   spaceId: string,
   { table, rows }: ClubFilePart,
-  identifiers: Parameters<typeof renamedRow>[2],
+  identifiers: Parameters<typeof renamedRow>[1],
 ): Promise<void> {
   const columns = new Set(await columnsOf(tx, table));
   const strange = rows

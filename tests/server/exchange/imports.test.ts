@@ -7,7 +7,8 @@ import { importRecipes, readForImport } from "@/lib/server/exchange/import-recip
 import { listImports, withdrawImport } from "@/lib/server/exchange/imports";
 import { createEquipment } from "@/lib/server/equipment/writes";
 import { newEquipment } from "@/lib/model/equipment";
-import { findRecipe, listRecipes } from "@/lib/server/recipes/reads";
+import { listRecipes } from "@/lib/server/recipes/list";
+import { findRecipe } from "@/lib/server/recipes/reads";
 import { saveRevision } from "@/lib/server/recipes/writes";
 import { newClub } from "../../support/club";
 import { beerJsonFile, beerXmlFile, bytesOf } from "../../support/exchange-files";

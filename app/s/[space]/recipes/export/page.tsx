@@ -1,6 +1,6 @@
 import type { Metadata } from "next";
 import Link from "next/link";
-import { listRecipes } from "@/lib/server/recipes/reads";
+import { listRecipes } from "@/lib/server/recipes/list";
 import { requireMember } from "@/lib/server/session";
 import { EmptyState } from "@/lib/ui/empty-state";
 import { ExportForm } from "./export-form";
