@@ -2,7 +2,7 @@ import { randomUUID } from "node:crypto";
 import { describe, expect, it } from "vitest";
 import { DEFAULT_PREFERENCES, type Preferences } from "@/lib/model/preferences";
 import { checkSignIn } from "@/lib/server/accounts/sign-in";
-import { changePassword, savePreferences } from "@/lib/server/accounts/writes";
+import { changePassword, findMailChoice, saveMailChoice, savePreferences } from "@/lib/server/accounts/writes";
 import { directory } from "@/lib/server/db";
 import { hashPassword, passwordMatches } from "@/lib/server/password";
 import { proveViewer } from "@/lib/server/session";
@@ -59,6 +59,18 @@ describe("preferences", () => {
     expect(await ofViewer(viewer.userId)).toEqual({ ...DEFAULT_PREFERENCES, units: "us" });
     await save({ units: "cubits" });
     expect(await ofViewer(viewer.userId)).toEqual(DEFAULT_PREFERENCES);
+  });
+});
+
+describe("mail about changes", () => {
+  it("is wanted until somebody says otherwise, and does not touch how numbers look", async () => {
+    const viewer = await newViewer("Ada");
+    expect(await findMailChoice(viewer)).toEqual({ changes: true });
+    await savePreferences(viewer, { ...DEFAULT_PREFERENCES, units: "us" });
+    await saveMailChoice(viewer, { changes: false });
+    expect(await findMailChoice(viewer)).toEqual({ changes: false });
+    const again = await proveViewer(await openSession({ userId: viewer.userId, userAgent: null }));
+    expect(again?.preferences.units).toBe("us");
   });
 });
 
