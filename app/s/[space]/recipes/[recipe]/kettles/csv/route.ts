@@ -27,12 +27,11 @@ export const GET = apiRoute(async (request: Request, { params }: CsvContext) => 
   const written = recipeIntention(content);
   if (written === null) throw new AppError("CONFLICT", "This revision does not brew on its own kettle.");
   const entries = await listKettleEntries(member, { recipeId, rev });
+  const rows = computedRows(member, { content, written, entries, view });
 
   async function* lines(): AsyncGenerator<string, void> {
     yield csvText([csvHeading(preferences)], { byteOrderMark: true });
-    for await (const row of computedRows(member, { content, written, entries, view })) {
-      yield csvText([csvRow(row, preferences)]);
-    }
+    for await (const row of rows) yield csvText([csvRow(row, preferences)]);
   }
   return new Response(streamOf(lines()), {
     headers: {
