@@ -31,9 +31,7 @@ export const GET = apiRoute(async (request: Request, { params }: CsvContext) => 
 
   async function* lines(): AsyncGenerator<string, void> {
     yield csvText([csvHeading(preferences)], { byteOrderMark: true });
-    for await (const row of rows) {
-      yield csvText([csvRow(row, preferences)]);
-    }
+    for await (const row of rows) yield csvText([csvRow(row, preferences)]);
   }
   return new Response(streamOf(lines()), {
     headers: {
