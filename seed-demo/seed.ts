@@ -3,6 +3,7 @@ import { AS_WRITTEN } from "@/lib/model/shared-brew-rules";
 import { createEquipment } from "@/lib/server/equipment/writes";
 import { createIngredient } from "@/lib/server/ingredients/writes";
 import { createLot } from "@/lib/server/lots/writes";
+import { publishRecipe } from "@/lib/server/publications/writes";
 import { createRecipe } from "@/lib/server/recipes/writes";
 import { createSharedBrew } from "@/lib/server/shared-brews/writes";
 import { seedBrew, type DemoBrew } from "./brews";
@@ -44,8 +45,16 @@ export async function seedDemoClub(): Promise<void> {
   }
   const recipes: Kept<DemoRecipe>[] = [];
   for (const recipe of DEMO_RECIPES) recipes.push({ id: await seedRecipe(recipe), thing: recipe });
+  await seedPublication(recipes);
   await seedIngredients();
   await seedBrews(kettles, recipes);
+}
+
+/** One recipe that everybody may read. */
+async function seedPublication(recipes: readonly Kept<DemoRecipe>[]): Promise<void> {
+  const porter = recipes.find(({ thing }) => thing.key === "porter");
+  if (porter === undefined) throw new Error("the demo club has no porter");
+  await as("organiser", (member) => publishRecipe(member, { recipeId: porter.id, rev: 1, named: false }));
 }
 
 async function seedIngredients(): Promise<void> {

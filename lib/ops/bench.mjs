@@ -21,7 +21,9 @@ await runCommand(async () => {
   await ensurePackages();
   await ensureClient();
   await benchCalculation();
-  if (process.argv[2] !== "calculation") await benchPages();
+  if (process.argv[2] === "calculation") return;
+  await benchSearch();
+  await benchPages();
 });
 
 /** Bundled first: run from source, every call would carry what the loader adds to it. */
@@ -37,6 +39,15 @@ async function benchCalculation() {
   } finally {
     await rm(folder, { recursive: true });
   }
+}
+
+/** In a database of its own, because 100 000 recipes would be in the way of everything else. */
+async function benchSearch() {
+  const database = await startThrowAwayDatabase("gylebook");
+  onShutdown(database.stop);
+  await migrate(database.url);
+  const env = { ...process.env, DATABASE_URL: database.url };
+  await run(...typescriptCommand("tests/bench/search.ts"), { env, show: true });
 }
 
 async function benchPages() {

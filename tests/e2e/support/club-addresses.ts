@@ -16,8 +16,21 @@ export async function findDemoRecords(page: Page): Promise<AddressParts> {
     equipment: await idOf(page, "/equipment", "Test pot"),
     brew: await idOf(page, "/brews?state=closed", "Millrace Pale Ale"),
     sharedBrew: await idOf(page, "/shared-brews", "Autumn shared brew: Millrace Pale Ale"),
+    address: await publicAddress(page),
   };
   return known;
+}
+
+/** The public address of the recipe that the demo club published. */
+async function publicAddress(page: Page): Promise<string> {
+  const porter = await idOf(page, "/recipes", "Coal Quay Porter");
+  await page.goto(`/s/hollowmere/recipes/${porter}/publish`);
+  const href = await page
+    .getByRole("link", { name: /^\/p\// })
+    .first()
+    .getAttribute("href");
+  if (href === null) throw new Error("the demo club has published nothing");
+  return href.slice("/p/".length);
 }
 
 async function idOf(page: Page, list: string, link: string): Promise<string> {
@@ -31,5 +44,5 @@ async function idOf(page: Page, list: string, link: string): Promise<string> {
 /** Addresses of the same form with nothing behind them. */
 export function nowhere(space: string): AddressParts {
   const id = crypto.randomUUID();
-  return { space, recipe: id, revision: "1", equipment: id, brew: id, sharedBrew: id };
+  return { space, recipe: id, revision: "1", equipment: id, brew: id, sharedBrew: id, address: `nothing-${id}` };
 }
