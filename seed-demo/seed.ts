@@ -2,6 +2,7 @@ import { DAY_MS } from "@/lib/model/plain-day";
 import { createEquipment } from "@/lib/server/equipment/writes";
 import { createIngredient } from "@/lib/server/ingredients/writes";
 import { createLot } from "@/lib/server/lots/writes";
+import { publishRecipe } from "@/lib/server/publications/writes";
 import { createRecipe } from "@/lib/server/recipes/writes";
 import { seedBrew, type DemoBrew } from "./brews";
 import { asMember, seedPeople } from "./club";
@@ -45,6 +46,7 @@ export async function seedDemoClub(): Promise<void> {
   }
   const recipes: Kept<DemoRecipe>[] = [];
   for (const recipe of DEMO_RECIPES) recipes.push({ id: await seedRecipe(recipe), thing: recipe });
+  await seedPublication(recipes);
   await seedIngredients();
   await seedBrews(kettles, recipes);
   await seedOrders({
@@ -52,6 +54,13 @@ export async function seedDemoClub(): Promise<void> {
     recipeId: requireKept(recipes, (recipe) => recipe.key === "porter").id,
     kettles: kettles.map(({ id, thing }) => ({ id, owner: thing.owner })),
   });
+}
+
+/** One recipe that everybody may read. */
+async function seedPublication(recipes: readonly Kept<DemoRecipe>[]): Promise<void> {
+  const porter = recipes.find(({ thing }) => thing.key === "porter");
+  if (porter === undefined) throw new Error("the demo club has no porter");
+  await as("organiser", (member) => publishRecipe(member, { recipeId: porter.id, rev: 1, named: false }));
 }
 
 async function seedIngredients(): Promise<void> {

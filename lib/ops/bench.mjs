@@ -22,7 +22,9 @@ await runCommand(async () => {
   await ensureClient();
   const part = process.argv[2] ?? "all";
   if (part !== "keystrokes") await benchCalculation();
-  if (part !== "calculation") await benchPages(part);
+  if (part === "calculation") return;
+  if (part !== "keystrokes") await benchSearch();
+  await benchPages(part);
 });
 
 /** Bundled first: run from source, every call would carry what the loader adds to it. */
@@ -38,6 +40,15 @@ async function benchCalculation() {
   } finally {
     await rm(folder, { recursive: true });
   }
+}
+
+/** In a database of its own, because 100 000 recipes would be in the way of everything else. */
+async function benchSearch() {
+  const database = await startThrowAwayDatabase("gylebook");
+  onShutdown(database.stop);
+  await migrate(database.url);
+  const env = { ...process.env, DATABASE_URL: database.url };
+  await run(...typescriptCommand("tests/bench/search.ts"), { env, show: true });
 }
 
 async function benchPages(part) {

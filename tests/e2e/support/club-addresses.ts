@@ -18,8 +18,21 @@ export async function findDemoRecords(page: Page): Promise<AddressParts> {
     sharedBrew: await idOf(page, "/shared-brews", "Autumn shared brew: Millrace Pale Ale"),
     ingredient: await idOf(page, "/ingredients?whose=club&kind=yeast", "Club house ale yeast (invented)"),
     lot: await idOf(page, "/ingredients?whose=club&kind=salt", "Gypsum, Jar on the shelf (invented)"),
+    address: await publicAddress(page),
   };
   return known;
+}
+
+/** The public address of the recipe that the demo club published. */
+async function publicAddress(page: Page): Promise<string> {
+  const porter = await idOf(page, "/recipes", "Coal Quay Porter");
+  await page.goto(`/s/hollowmere/recipes/${porter}/publish`);
+  const href = await page
+    .getByRole("link", { name: /^\/p\// })
+    .first()
+    .getAttribute("href");
+  if (href === null) throw new Error("the demo club has published nothing");
+  return href.slice("/p/".length);
 }
 
 async function idOf(page: Page, list: string, link: string): Promise<string> {
@@ -33,5 +46,15 @@ async function idOf(page: Page, list: string, link: string): Promise<string> {
 /** Addresses of the same form with nothing behind them. */
 export function nowhere(space: string): AddressParts {
   const id = crypto.randomUUID();
-  return { space, recipe: id, revision: "1", equipment: id, brew: id, sharedBrew: id, ingredient: id, lot: id };
+  return {
+    space,
+    recipe: id,
+    revision: "1",
+    equipment: id,
+    brew: id,
+    sharedBrew: id,
+    ingredient: id,
+    lot: id,
+    address: `nothing-${id}`,
+  };
 }
