@@ -154,11 +154,10 @@ const WRITES: readonly Write[] = [
     prepare: async (page) => {
       await openSharedBrew(page);
       await page.getByText("Enter somebody", { exact: true }).click();
-      await page.getByRole("link", { name: /with Plateau tun$/ }).click();
+      await page.getByRole("link", { name: /with Pantry twenty$/ }).click();
     },
     button: /^Enter /,
-    words: /You were entered/,
-    at: `${CLUB}/notices`,
+    words: /^The part of/,
   },
   {
     what: "an invitation",

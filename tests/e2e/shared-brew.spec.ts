@@ -16,7 +16,8 @@ const inDays = (days: number): string => new Date(Date.now() + days * DAY_MS).to
 async function callBrew(page: Page, title: string): Promise<string> {
   await page.goto(`${CLUB}/shared-brews/new`);
   const recipe = page.getByLabel("Recipe", { exact: true });
-  await recipe.selectOption({ label: "Millrace Pale Ale, revision 1" });
+  const newest = recipe.getByRole("option", { name: /^Millrace Pale Ale, revision/ }).first();
+  await recipe.selectOption((await newest.getAttribute("value")) ?? "");
   await page.getByLabel("Title").fill(title);
   await page.getByLabel("First day").fill(inDays(10));
   await page.getByLabel("Last day").fill(inDays(24));
