@@ -1,24 +1,9 @@
-import type { Dimension, Fermentable, HopAddition, MashStep, Recipe } from "@/lib/calc/ledger";
+import type { Fermentable, HopAddition, MashStep, Recipe } from "@/lib/calc/ledger";
 import type { MeasuredField } from "./field";
 import { matchedRows, type MatchedRow } from "./matched-rows";
+import type { RecipeChange } from "./recipe-change";
 import { FERMENTABLE_FIELDS, HOP_FIELDS, MASH_STEP_FIELDS } from "./recipe-fields";
 import { settingDifferences } from "./setting-differences";
-
-/** One number or word of a recipe that is not the same before and after. */
-export interface RecipeChange {
-  readonly key: string;
-  readonly group: "Fermentables" | "Hops" | "Mash steps" | "Settings" | "Water";
-  /** The ingredient, or the setting itself. */
-  readonly what: string;
-  /** Which of its numbers; empty for a setting, which has one. */
-  readonly field: string;
-  readonly kind: "added" | "removed" | "changed";
-  /** null for words, and for numbers that everybody reads in the library's own unit. */
-  readonly dimension: Dimension | null;
-  readonly unit: string;
-  readonly before: number | string | null;
-  readonly after: number | string | null;
-}
 
 /** What somebody changed between two texts of a recipe: rows matched by ingredient and station, and the settings. */
 export function recipeDifference(before: Recipe, after: Recipe): readonly RecipeChange[] {

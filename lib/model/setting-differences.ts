@@ -1,6 +1,6 @@
 import type { Recipe } from "@/lib/calc/ledger";
 import type { MeasuredField } from "./field";
-import type { RecipeChange } from "./recipe-difference";
+import type { RecipeChange } from "./recipe-change";
 import {
   ACID_FIELDS,
   ION_FIELDS,

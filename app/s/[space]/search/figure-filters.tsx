@@ -26,7 +26,7 @@ export function FigureFilters({ params, errors, preferences }: FigureFiltersProp
     const name = inOther ? other : stem;
     const shownUnit = inOther ? (UNIT_OF[other] ?? unit) : unit;
     return (
-      <fieldset key={stem} className="grid grid-cols-2 items-end gap-2">
+      <fieldset key={stem} className="grid grid-cols-2 items-start gap-2">
         <legend className="sr-only">{label}</legend>
         {["From", "To"].map((end) => (
           <NumberField

@@ -33,7 +33,7 @@ export function SearchForm(props: SearchFormProps) {
         className="max-w-xl"
       />
       <details open={isFiltered}>
-        <summary className="target">Filters</summary>
+        <summary className="target underline">Filters</summary>
         <div className="grid gap-4 pb-2 sm:grid-cols-2 lg:grid-cols-4">
           <ChoiceFilters {...props} />
           <FigureFilters params={params} errors={errors} preferences={preferences} />

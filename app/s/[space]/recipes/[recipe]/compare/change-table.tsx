@@ -1,5 +1,5 @@
 import type { Preferences } from "@/lib/model/preferences";
-import type { RecipeChange } from "@/lib/model/recipe-difference";
+import type { RecipeChange } from "@/lib/model/recipe-change";
 import { DataTable } from "@/lib/ui/data-table";
 import { ChangedValue } from "./changed-value";
 

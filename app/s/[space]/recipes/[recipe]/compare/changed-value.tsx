@@ -1,5 +1,5 @@
 import type { Preferences } from "@/lib/model/preferences";
-import type { RecipeChange } from "@/lib/model/recipe-difference";
+import type { RecipeChange } from "@/lib/model/recipe-change";
 import { fixedDigits } from "@/lib/ui/fixed-digits";
 import { Quantity } from "@/lib/ui/quantity";
 
