@@ -105,12 +105,11 @@ test("a sheet is solved with a lot, the brew takes it, and a planned brew puts i
   const lot = page.url();
   await page.goto(`${CLUB}/recipes`);
   await page.getByRole("link", { name: "Kettles for Hollowmere Pils" }).click();
-  await page.getByRole("link", { name: "Plateau thirty", exact: true }).click();
+  await page.getByRole("link", { name: "Cellar thirty-five", exact: true }).click();
   const choose = page.getByLabel(/^Perle, /).first();
   if (!(await choose.isVisible())) await page.getByText("Choose lots").click();
   const option = await choose.locator("option", { hasText: label }).first().getAttribute("value");
-  test.skip(option === null, "this kettle belongs to somebody who does not see the organiser's lots");
-  await choose.selectOption(option);
+  await choose.selectOption(option ?? "");
   await page.getByRole("button", { name: "Solve with these lots" }).click();
   const solved = page.getByRole("table", { name: "With the lots chosen" });
   await expect(solved).toContainText(label);

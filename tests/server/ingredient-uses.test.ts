@@ -45,9 +45,11 @@ describe("where an ingredient is used", () => {
       if (generic === null) throw new Error(`no generic ingredient ${slug}`);
       return (await findUses(member, generic.name, generic.what)).recipes.length;
     };
-    const { water } = sampleRecipe();
-    expect(await of("salt-gypsum")).toBe("gypsum" in water.salts ? 1 : 0);
+    const { salts, acid } = sampleRecipe().water;
+    expect([Object.keys(salts), acid.solution.acid]).toEqual([["gypsum"], "lactic"]);
+    expect(await of("salt-gypsum")).toBe(1);
     expect(await of("salt-chalk")).toBe(0);
-    expect(await of("acid-lactic-acid-80")).toBe(0);
+    expect(await of("acid-lactic-acid-80")).toBe(1);
+    expect(await of("acid-hydrochloric-acid-10")).toBe(0);
   });
 });
