@@ -9,15 +9,22 @@ let known: AddressParts | undefined;
 /** The addresses of records of the demo club, read from the links that its organiser is shown; once in a worker. */
 export async function findDemoRecords(page: Page): Promise<AddressParts> {
   await signInAs(page, "organiser");
-  known ??= {
+  known ??= await readRecords(page);
+  return known;
+}
+
+async function readRecords(page: Page): Promise<AddressParts> {
+  const order = await idOf(page, "/orders", "Summer malt order");
+  return {
     space: "hollowmere",
     recipe: await idOf(page, "/recipes", "Old Hundredweight"),
     revision: "1",
     equipment: await idOf(page, "/equipment", "Test pot"),
     brew: await idOf(page, "/brews?state=closed", "Millrace Pale Ale"),
     sharedBrew: await idOf(page, "/shared-brews", "Autumn shared brew: Millrace Pale Ale"),
+    order,
+    item: await idOf(page, `/orders/${order}`, "Pale ale malt"),
   };
-  return known;
 }
 
 async function idOf(page: Page, list: string, link: string): Promise<string> {
@@ -31,5 +38,5 @@ async function idOf(page: Page, list: string, link: string): Promise<string> {
 /** Addresses of the same form with nothing behind them. */
 export function nowhere(space: string): AddressParts {
   const id = crypto.randomUUID();
-  return { space, recipe: id, revision: "1", equipment: id, brew: id, sharedBrew: id };
+  return { space, recipe: id, revision: "1", equipment: id, brew: id, sharedBrew: id, order: id, item: id };
 }
