@@ -60,6 +60,18 @@ export const CLUB_PARTS: readonly ClubPart[] = [
   },
   { table: "shared_brew", key: ["id"], ids: ["id", "recipe_id"], people: ["created_by"] },
   {
+    table: "shared_brew_plan",
+    key: ["shared_brew_id", "version"],
+    ids: ["shared_brew_id", "recipe_id"],
+    people: ["made_by"],
+  },
+  {
+    table: "shared_brew_participant",
+    key: ["shared_brew_id", "user_id", "equipment_id"],
+    ids: ["shared_brew_id", "equipment_id"],
+    people: ["user_id", "joined_by"],
+  },
+  {
     table: "brew",
     key: ["id"],
     ids: ["id", "shared_brew_id", "recipe_id", "equipment_id"],
@@ -68,14 +80,16 @@ export const CLUB_PARTS: readonly ClubPart[] = [
     checked: { recipe: recipeInput, equipment_snapshot: equipmentInput, ambient: ambientInput },
   },
   { table: "brew_collaborator", key: ["brew_id", "user_id"], ids: ["brew_id"], people: ["user_id"] },
+  { table: "brew_lot", key: ["brew_id", "row_path"], ids: ["brew_id", "lot_id"], people: [] },
+  { table: "ingredient_lot_movement", key: ["lot_id", "version"], ids: ["lot_id", "brew_id"], people: ["actor_id"] },
   { table: "brew_event", key: ["id"], ids: ["id", "brew_id", "device_id", "target_id"], people: ["actor_id"] },
   { table: "brew_summary", key: ["brew_id"], ids: ["brew_id"], people: [] },
   { table: "vessel", key: ["id"], ids: ["id"], people: [] },
   { table: "vessel_booking", key: ["id"], ids: ["id", "vessel_id", "brew_id"], people: ["booked_by"] },
-  { table: "order_round", key: ["id"], ids: ["id"], people: [] },
-  { table: "order_line", key: ["round_id", "id"], ids: ["round_id", "id"], people: ["user_id"] },
   { table: "former_member", key: ["id"], ids: [], people: ["id"] },
 ];
+
+const ORDERS = "Group orders stay here: their rules let nobody write into one that is closed.";
 
 /** Tables of a club's content that the file does not have, and why. */
 export const LEFT_OUT: Readonly<Record<string, string>> = {
@@ -83,7 +97,19 @@ export const LEFT_OUT: Readonly<Record<string, string>> = {
   tasting_entry: "Tastings stay here until judging is finished: a file could show what is blind.",
   tasting_identity: "Tastings stay here until judging is finished: a file could show what is blind.",
   score_sheet: "Tastings stay here until judging is finished: a file could show what is blind.",
+  order_round: ORDERS,
+  order_item: ORDERS,
+  order_offer: ORDERS,
+  order_want: ORDERS,
+  order_substitution: ORDERS,
+  order_share: ORDERS,
+  order_event: ORDERS,
   attachment: "Pictures are not in the database.",
   idempotency: "Answers to repeated requests, for a day.",
   outbox: "Messages on their way.",
+  notice: "Messages to one person.",
+  recipe_draft: "Drafts are one person's own until they are saved.",
+  recipe_lineage: "Which recipe is a copy of which is noted anew.",
+  search_document: "Search is made anew from the content.",
+  search_word: "Search is made anew from the content.",
 };

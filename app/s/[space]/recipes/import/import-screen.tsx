@@ -32,7 +32,7 @@ export function ImportScreen({ home, kettles, preferences }: ImportScreenProps) 
       <form
         ref={form}
         noValidate
-        className="flex flex-col items-start gap-4"
+        className="flex max-w-xl flex-col items-start gap-4 [&>.field]:w-full"
         onChange={startOver}
         onSubmit={(event) => {
           event.preventDefault();
