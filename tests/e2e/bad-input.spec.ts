@@ -42,7 +42,7 @@ test("a recipe without malt is told what it needs, and keeps its last numbers", 
   await expect(page.getByRole("region", { name: "The beer" })).toContainText("at least one fermentable");
   await page.getByRole("button", { name: "Save the recipe" }).click();
   await expect(problems(page)).toContainText("A recipe needs at least one fermentable");
-  await page.getByRole("button", { name: "Undo" }).click();
+  await page.getByRole("button", { name: "Undo", exact: true }).click();
   await expect(page.getByRole("textbox", { name: /^Mass of Pale ale malt/ })).toBeVisible();
 });
 

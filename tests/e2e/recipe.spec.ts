@@ -14,8 +14,10 @@ test("a member changes a malt, sees the beer change without asking the server, a
   const before = await beerFigures(page);
   const requests: string[] = [];
   page.on("request", (request) => {
-    // A link that comes into sight has its page fetched ahead; that asks nothing about the beer.
-    if (request.headers()["next-router-prefetch"] === undefined) requests.push(request.url());
+    // A link that comes into sight has its page fetched ahead, and the draft is kept; neither asks about the beer.
+    const headers = request.headers();
+    const isKept = headers["next-action"] !== undefined;
+    if (headers["next-router-prefetch"] === undefined && !isKept) requests.push(request.url());
   });
 
   const mass = page.getByRole("textbox", { name: /^Mass of .*malt/ }).first();

@@ -34,6 +34,20 @@ const WRITES: readonly Write[] = [
     at: `${CLUB}/recipes`,
   },
   {
+    what: "the end of a draft",
+    by: "member",
+    refusal: /Only members and organisers write recipes here/,
+    prepare: async (page) => {
+      await page.goto(`${CLUB}/recipes/new`);
+      await page.getByLabel("Title", { exact: true }).fill(ownTitle("Never discarded"));
+      await expect(page.getByText(/^Saved \d\d:\d\d/)).toBeVisible();
+      await page.getByRole("button", { name: "Discard the draft" }).click();
+    },
+    button: "Discard it for good",
+    words: /^Draft: Never discarded/,
+    at: `${CLUB}/recipes`,
+  },
+  {
     what: "a revision",
     by: "member",
     refusal: /Only members and organisers write recipes here/,

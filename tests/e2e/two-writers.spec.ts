@@ -24,11 +24,14 @@ test("the second of two people who save a revision is told, and neither loses an
   await expect(differences).toContainText("Mash a little cooler.");
   await expect(differences).toContainText("75");
 
+  await second.getByRole("button", { name: "Take theirs: Notes, Mash a little cooler." }).click();
+  await expect(second.getByLabel("Notes", { exact: true })).toHaveValue("Mash a little cooler.");
+  await expect(second.getByLabel("Length of the boil, min")).toHaveValue("75");
   await second.getByRole("button", { name: "Save mine as revision 3, on top of theirs" }).click();
   await expect(second.getByText("Saved as revision 3.")).toBeVisible();
   for (const [rev, shown] of [
     ["2", /Mash a little cooler\./],
-    ["3", /Length of the boil\D*75/],
+    ["3", /Length of the boil\D*75[\s\S]*Mash a little cooler\./],
   ] as const) {
     await openRecipe(second, title);
     await second
@@ -38,6 +41,36 @@ test("the second of two people who save a revision is told, and neither loses an
     await expect(second.getByText(`Revision ${rev} of 3`)).toBeVisible();
     await expect(second.getByRole("main")).toContainText(shown);
   }
+  await other.close();
+});
+
+test("a draft is told to the other writer, and the second version lives on as a recipe of its own", async ({
+  page,
+  browser,
+}) => {
+  const title = ownTitle("Kept twice");
+  await signInAs(page, "member");
+  await writeRecipe(page, title);
+  await page.getByLabel("Notes", { exact: true }).fill("Theirs");
+  await expect(page.getByText(/^Saved \d\d:\d\d/)).toBeVisible();
+  const other = await anotherContext(browser);
+  const second = await other.newPage();
+  await signInAs(second, "organiser");
+  await openRecipe(second, title);
+  await expect(second.getByRole("list", { name: "Drafts of others" })).toContainText(
+    "Mads Underbough has a draft of this recipe, begun",
+  );
+  await second.getByLabel("Notes", { exact: true }).fill("Mine");
+  await second.getByLabel("Title", { exact: true }).fill(`${title} of mine`);
+  await page.getByRole("button", { name: "Save as revision 2" }).click();
+  await expect(page.getByText("Saved as revision 2.")).toBeVisible();
+  await second.getByRole("button", { name: "Save as revision 2" }).click();
+  await second.getByRole("button", { name: "Keep mine as a recipe of its own" }).click();
+
+  await expect(second.getByRole("heading", { level: 1, name: `${title} of mine` })).toBeVisible();
+  await expect(second.getByLabel("Notes", { exact: true })).toHaveValue("Mine");
+  await openRecipe(second, title);
+  await expect(second.getByLabel("Notes", { exact: true })).toHaveValue("Theirs");
   await other.close();
 });
 

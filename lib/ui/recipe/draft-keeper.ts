@@ -20,6 +20,8 @@ export interface DraftKeeperInput {
   readonly content: () => Content;
   readonly send: (change: DraftChange) => Promise<ActionResult<DraftOutcome>>;
   readonly local: LocalDrafts;
+  /** What the server has from now on. */
+  readonly remember: (draft: RecipeDraft | null) => void;
 }
 
 const PAUSE_MS = 700;
@@ -90,13 +92,11 @@ export class DraftKeeper {
   };
 
   /** What was opened instead is what the server has, or nothing at all. */
-  readonly reset = (a: {
-    readonly baseRev: number | null;
-    readonly initial: Pick<RecipeDraft, "lockVersion" | "savedAt"> | null;
-  }): void => {
+  readonly reset = (a: { readonly baseRev: number | null; readonly initial: RecipeDraft | null }): void => {
     clearTimeout(this.timer);
     clearTimeout(this.localTimer);
     this.input.local.clear(this.input.id);
+    this.input.remember(a.initial);
     this.firstChangeMs = null;
     this.failures = 0;
     this.start();
@@ -206,8 +206,11 @@ export class DraftKeeper {
   }
 
   private kept({ lockVersion, savedAt }: { readonly lockVersion: number; readonly savedAt: Date }): void {
+    const { id } = this.input;
+    const { kept } = this.input.content();
     this.failures = 0;
     this.lockVersion = lockVersion;
+    this.input.remember({ id, baseRev: this.baseRev, lockVersion, begunAt: savedAt, savedAt, kept });
     if (this.firstChangeMs !== null) {
       this.keepLocally();
       return;

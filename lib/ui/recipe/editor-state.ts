@@ -1,4 +1,4 @@
-import { intervals, type Equipment } from "@/lib/calc/ledger";
+import type { Equipment } from "@/lib/calc/ledger";
 import type { FieldErrors } from "@/lib/model/field-errors";
 import type { Preferences } from "@/lib/model/preferences";
 import { addRow, changeRow, duplicateRow, moveRow, removeRow, typeInRow } from "./change-rows";
@@ -49,7 +49,7 @@ const NOTHING: readonly string[] = [];
 /** Opens a draft on a kettle, or on the first one where that is gone. */
 export function openEditor(draft: Draft, wanted: string, setting: Setting): EditorState {
   const kettle = setting.kettles.some(({ id }) => id === wanted) ? wanted : (setting.kettles[0]?.id ?? "");
-  const state = recomputed(
+  return recomputed(
     {
       draft,
       kettle,
@@ -65,8 +65,6 @@ export function openEditor(draft: Draft, wanted: string, setting: Setting): Edit
     },
     setting,
   );
-  const { shown } = state;
-  return shown === null ? state : { ...state, ranges: { of: shown, intervals: intervals(shown.brewed) } };
 }
 
 export function editorReducer(

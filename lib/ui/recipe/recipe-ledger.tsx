@@ -2,6 +2,7 @@
 
 import dynamic from "next/dynamic";
 import { useMemo, useState, type ReactElement, type ReactNode } from "react";
+import { intervals } from "@/lib/calc/ledger";
 import type { Preferences } from "@/lib/model/preferences";
 import type { RecipeContent } from "@/lib/model/recipe-content";
 import { ExplanationPanel } from "../explanation-panel";
@@ -76,8 +77,15 @@ export function RecipeLedger(props: RecipeLedgerProps): ReactElement {
   );
 }
 
+/** With its intervals from the first moment; later ones follow when somebody pauses. */
+function firstState(props: RecipeLedgerProps): EditorState {
+  const state = openedState(props);
+  const { shown } = state;
+  return shown === null ? state : { ...state, ranges: { of: shown, intervals: intervals(shown.brewed) } };
+}
+
 /** One's own draft where there is one, and otherwise what is published. */
-function firstState({ title, content, kettles, preferences, saving }: RecipeLedgerProps): EditorState {
+function openedState({ title, content, kettles, preferences, saving }: RecipeLedgerProps): EditorState {
   const setting = { kettles, preferences };
   const published = draftFromContent({ title, content, preferences });
   const kept = saving?.drafting.initial?.kept ?? null;

@@ -8,6 +8,7 @@ import type { EditorStore } from "./editor-store";
 import { DraftKeeper, type KeepStatus } from "./draft-keeper";
 import { draftFromKept, keptDraftOf } from "./kept-draft";
 import { localDrafts } from "./local-drafts";
+import { rememberDraft } from "./remembered-drafts";
 
 /** How and where the draft of one page is kept. */
 export interface Drafting {
@@ -82,6 +83,7 @@ function keeperOf({ drafting, baseRev, store, preferences }: Kept): DraftKeeper 
     initial: drafting.initial,
     send: drafting.send,
     local: localDrafts(drafting.owner),
+    remember: (draft) => rememberDraft(`${drafting.owner}.${drafting.id}`, draft),
     content: () => {
       const { draft, kettle, note } = store.state();
       const title = draft.fields.title.text.trim().slice(0, 160);

@@ -17,7 +17,7 @@ export function OpenDrafts({ home, drafts }: { readonly home: string; readonly d
               href={recipeId === null ? `${home}/recipes/new?draft=${id}` : `${home}/recipes/${recipeId}`}
               className="target"
             >
-              {title === "" ? "A recipe without a title" : title}
+              Draft: {title === "" ? "a recipe without a title" : title}
             </Link>{" "}
             {isOwn ? (
               <>

@@ -4,6 +4,7 @@ import { useRouter } from "next/navigation";
 import type { ReactNode } from "react";
 import type { RecipeDraft } from "@/lib/model/recipe-draft";
 import { RecipeLedger, type RecipeLedgerProps } from "@/lib/ui/recipe/recipe-ledger";
+import { latestDraft } from "@/lib/ui/recipe/remembered-drafts";
 import type { NewerRevision, RecipeToSave } from "@/lib/ui/recipe/save-answer";
 import { discardDraftAction, saveDraftAction } from "../draft-actions";
 import { createRecipeAction } from "../new/actions";
@@ -37,7 +38,7 @@ export function RecipeScreen({ space, userId, id, head, draft, mayWrite, ...show
     revisionStem: `/s/${space}/recipes/${id}/revisions/`,
     drafting: {
       id,
-      initial: draft,
+      initial: latestDraft(`${userId}.${space}.${id}`, draft),
       owner: `${userId}.${space}`,
       send: (change: object) => saveDraftAction({ space, ...change }),
       discard: () => discardDraftAction({ space, id }),

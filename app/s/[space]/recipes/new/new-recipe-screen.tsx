@@ -2,6 +2,7 @@
 
 import type { RecipeDraft } from "@/lib/model/recipe-draft";
 import { RecipeLedger, type RecipeLedgerProps } from "@/lib/ui/recipe/recipe-ledger";
+import { latestDraft } from "@/lib/ui/recipe/remembered-drafts";
 import type { RecipeToSave } from "@/lib/ui/recipe/save-answer";
 import { discardDraftAction, saveDraftAction } from "../draft-actions";
 import { createRecipeAction } from "./actions";
@@ -25,7 +26,7 @@ export function NewRecipeScreen({ space, userId, draftId, draft, ...shown }: New
     revisionStem: "",
     drafting: {
       id: draftId,
-      initial: draft,
+      initial: latestDraft(`${userId}.${space}.${draftId}`, draft),
       owner: `${userId}.${space}`,
       send: (change: object) => {
         // The address leads back to the draft, also after a reload.
