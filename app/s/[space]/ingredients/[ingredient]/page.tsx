@@ -11,6 +11,7 @@ import { findUses } from "@/lib/server/ingredients/uses";
 import { listLots } from "@/lib/server/lots/reads";
 import { requireMember } from "@/lib/server/session";
 import { FigureTable } from "@/lib/ui/ingredient/figure-table";
+import { genericFacts } from "@/lib/ui/ingredient/generic-facts";
 import { ingredientFigures } from "@/lib/ui/ingredient/ingredient-figures";
 import { KIND_WORDS, SOURCE_WORDS } from "@/lib/ui/ingredient/kind-words";
 import { LotTable } from "../lot-table";
@@ -39,6 +40,7 @@ export default async function IngredientPage({ params }: IngredientPageProps) {
   const { name, what } = found;
   const [lots, use] = await Promise.all([listLots(member), findUses(member, name, what)]);
   const ofThis = lots.filter((lot) => lot.what.kind === what.kind && nameKey(lot.name) === nameKey(name));
+  const figures = [...ingredientFigures(what), ...(generic === null ? [] : genericFacts(generic))];
   const home = `/s/${member.spaceSlug}/ingredients`;
   const { preferences } = member;
   return (
@@ -53,7 +55,7 @@ export default async function IngredientPage({ params }: IngredientPageProps) {
         {KIND_WORDS[what.kind].one}, {generic === null ? `an ingredient of the club` : generic.group}.{" "}
         {generic === null ? null : SOURCE_WORDS[generic.source].long}
       </p>
-      <FigureTable caption="Figures" figures={ingredientFigures(what)} preferences={preferences} />
+      <FigureTable caption="Figures" figures={figures} preferences={preferences} />
       <h2 className="mt-8 mb-2">Lots</h2>
       {ofThis.length === 0 ? (
         <p className="text-muted">Nobody has a lot of it.</p>
