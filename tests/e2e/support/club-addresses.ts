@@ -9,7 +9,13 @@ let known: AddressParts | undefined;
 /** The addresses of records of the demo club, read from the links that its organiser is shown; once in a worker. */
 export async function findDemoRecords(page: Page): Promise<AddressParts> {
   await signInAs(page, "organiser");
-  known ??= {
+  known ??= await readRecords(page);
+  return known;
+}
+
+async function readRecords(page: Page): Promise<AddressParts> {
+  const order = await idOf(page, "/orders", "Summer malt order");
+  return {
     space: "hollowmere",
     recipe: await idOf(page, "/recipes", "Old Hundredweight"),
     revision: "1",
@@ -19,8 +25,9 @@ export async function findDemoRecords(page: Page): Promise<AddressParts> {
     ingredient: await idOf(page, "/ingredients?whose=club&kind=yeast", "Club house ale yeast (invented)"),
     lot: await idOf(page, "/ingredients?whose=club&kind=salt", "Gypsum, Jar on the shelf (invented)"),
     address: await publicAddress(page),
+    order,
+    item: await idOf(page, `/orders/${order}`, "Pale ale malt"),
   };
-  return known;
 }
 
 /** The public address of the recipe that the demo club published. */
@@ -55,6 +62,8 @@ export function nowhere(space: string): AddressParts {
     sharedBrew: id,
     ingredient: id,
     lot: id,
+    order: id,
+    item: id,
     address: `nothing-${id}`,
   };
 }

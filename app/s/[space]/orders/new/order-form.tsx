@@ -1,6 +1,7 @@
 "use client";
 
 import type { ActionResult } from "@/lib/model/action-result";
+import type { FieldErrors } from "@/lib/model/field-errors";
 import { ActionForm } from "@/lib/ui/action-form";
 import { SelectField } from "@/lib/ui/select-field";
 import { SubmitButton } from "@/lib/ui/submit-button";
@@ -33,30 +34,7 @@ export function OrderForm({ choices, chosen, action }: OrderFormProps) {
             defaultValue={chosen}
             error={errors.sharedBrewId}
           />
-          <TextField
-            name="currency"
-            label="Currency"
-            hint="Three letters, such as EUR."
-            defaultValue="EUR"
-            maxLength={3}
-            autoComplete="off"
-            error={errors.currency}
-          />
-          <TextField
-            name="closesAt"
-            label="Closing day"
-            hint="When you mean to lock it; may stay empty."
-            type="date"
-            error={errors.closesAt}
-          />
-          <TextField
-            name="note"
-            label="Note"
-            hint="Where to order, who collects it; may stay empty."
-            maxLength={2000}
-            autoComplete="off"
-            error={errors.note}
-          />
+          <Details errors={errors} />
           <div>
             <SubmitButton pending="Opening…" isPending={isPending}>
               Open the order
@@ -65,5 +43,37 @@ export function OrderForm({ choices, chosen, action }: OrderFormProps) {
         </>
       )}
     </ActionForm>
+  );
+}
+
+/** What an order has beside its title and what it is for. */
+function Details({ errors }: { readonly errors: FieldErrors }) {
+  return (
+    <>
+      <TextField
+        name="currency"
+        label="Currency"
+        hint="Three letters, such as EUR."
+        defaultValue="EUR"
+        maxLength={3}
+        autoComplete="off"
+        error={errors.currency}
+      />
+      <TextField
+        name="closesAt"
+        label="Closing day"
+        hint="When you mean to lock it; may stay empty."
+        type="date"
+        error={errors.closesAt}
+      />
+      <TextField
+        name="note"
+        label="Note"
+        hint="Where to order, who collects it; may stay empty."
+        maxLength={2000}
+        autoComplete="off"
+        error={errors.note}
+      />
+    </>
   );
 }

@@ -27,7 +27,9 @@ export default async function HandOutPage({ params }: HandOutPageProps) {
       <h1>Weight list</h1>
       <p className="mb-4">
         Of the order <Link href={`/s/${space}/orders/${id}`}>{order.title}</Link>, which is {order.state}.
-        {order.state === "received" ? "" : " Weights are noted once everything that came is noted."}
+        {order.state === "locked" || order.state === "placed"
+          ? " Weights are noted once everything that came is noted."
+          : ""}
       </p>
       <Caution>
         Lift sacks with a straight back and bent knees, or two at a time. Weigh grain where the dust can draw off: it

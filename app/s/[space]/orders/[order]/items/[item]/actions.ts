@@ -124,7 +124,9 @@ const receiptForm = z
       context.addIssue({ code: "custom", path: [field], message: read.refusal });
       return 0;
     };
-    const said = Object.entries(parts).map(([name, text]) => [name.slice(PART.length), amountOf("Part", name, text)]);
+    const said = Object.entries(parts).map(
+      ([name, text]) => [name.slice(PART.length), amountOf("Part", name, text)] as const,
+    );
     return {
       lockVersion,
       received: amountOf("Received", "received", received),

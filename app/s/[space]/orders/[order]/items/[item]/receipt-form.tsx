@@ -1,5 +1,6 @@
 "use client";
 
+import type { FieldErrors } from "@/lib/model/field-errors";
 import { entryUnit } from "@/lib/model/order/entered";
 import type { OrderItem } from "@/lib/model/order/order";
 import { majorText } from "@/lib/model/price";
@@ -58,19 +59,7 @@ export function ReceiptForm({ item, currency, action }: ReceiptFormProps) {
               error={errors.paid}
             />
             <SelectField name="sharing" label="A short delivery is shared" options={SHARING} error={errors.sharing} />
-            <details>
-              <summary className="target">Each member’s part, if it is to be as written</summary>
-              {item.shares.map(({ userId, userName, amount, allotted }) => (
-                <NumberField
-                  key={userId}
-                  name={`part.${userId}`}
-                  label={`Part of ${userName}`}
-                  unit={unit}
-                  defaultValue={typedText(allotted ?? amount, factor)}
-                  error={errors[`part.${userId}`]}
-                />
-              ))}
-            </details>
+            <MemberParts item={item} errors={errors} />
             <div>
               <SubmitButton pending="Saving…" isPending={isPending}>
                 Note what came
@@ -80,5 +69,25 @@ export function ReceiptForm({ item, currency, action }: ReceiptFormProps) {
         )}
       </ActionForm>
     </section>
+  );
+}
+
+/** Who gets how much, where it is not to be in proportion. */
+function MemberParts({ item, errors }: { readonly item: OrderItem; readonly errors: FieldErrors }) {
+  const { unit, factor } = entryUnit(item);
+  return (
+    <details>
+      <summary className="target">Each member’s part, if it is to be as written</summary>
+      {item.shares.map(({ userId, userName, amount, allotted }) => (
+        <NumberField
+          key={userId}
+          name={`part.${userId}`}
+          label={`Part of ${userName}`}
+          unit={unit}
+          defaultValue={typedText(allotted ?? amount, factor)}
+          error={errors[`part.${userId}`]}
+        />
+      ))}
+    </details>
   );
 }

@@ -16,9 +16,12 @@ interface ShareTableProps {
 /** The total opened: whose sheets need how much, less what is on hand, with what is wanted beside, and who pays what. */
 export function ShareTable({ home, item, currency, preferences }: ShareTableProps) {
   if (item.shares.length === 0) return <EmptyState>Nobody needs this now.</EmptyState>;
-  const amount = (of: (share: OrderShare) => number) => (share: OrderShare) => (
-    <OrderAmount thing={item} amount={of(share)} preferences={preferences} exact />
-  );
+  const amount = (of: (share: OrderShare) => number) => (share: OrderShare) =>
+    of(share) === 0 ? (
+      <span className="text-muted">none</span>
+    ) : (
+      <OrderAmount thing={item} amount={of(share)} preferences={preferences} exact />
+    );
   const hasExtra = item.shares.some(({ extra }) => extra > 0);
   const isAllotted = item.shares.some(({ allotted }) => allotted !== null);
   const columns: readonly DataColumn<OrderShare>[] = [
