@@ -1,4 +1,5 @@
 import { expect, test, type Page } from "playwright/test";
+import { ORDER_WRITES } from "./support/order-writes";
 import { CLUB, ownTitle, writeRecipe } from "./support/own-recipe";
 import { planBrew } from "./support/planned-brew";
 import { personOf, signInAs } from "./support/sign-in";
@@ -160,31 +161,7 @@ const WRITES: readonly Write[] = [
     words: /You were entered/,
     at: `${CLUB}/notices`,
   },
-  {
-    what: "an order",
-    by: "organiser",
-    refusal: /Only an organiser does this/,
-    prepare: async (page) => {
-      await page.goto(`${CLUB}/orders/new`);
-      await page.getByLabel("Title").fill(ownTitle("Never opened"));
-    },
-    button: "Open the order",
-    words: /^Never opened/,
-    at: `${CLUB}/orders`,
-  },
-  {
-    what: "a wish in an order",
-    by: "member",
-    refusal: /Only members and organisers order here/,
-    prepare: async (page) => {
-      await page.goto(`${CLUB}/orders`);
-      await page.getByRole("link", { name: "Porter order", exact: true }).click();
-      await page.getByLabel("Name", { exact: true }).fill("Never wanted");
-      await page.getByLabel("Amount, in the unit chosen above").fill("3");
-    },
-    button: "I want this too",
-    words: /^Never wanted/,
-  },
+  ...ORDER_WRITES,
   {
     what: "an invitation",
     by: "organiser",
