@@ -1,4 +1,5 @@
 import { expect, test, type Page } from "playwright/test";
+import { ORDER_WRITES } from "./support/order-writes";
 import { CLUB, ownTitle, writeRecipe } from "./support/own-recipe";
 import { planBrew } from "./support/planned-brew";
 import { personOf, signInAs } from "./support/sign-in";
@@ -198,6 +199,7 @@ const WRITES: readonly Write[] = [
     button: "I want this too",
     words: /^Never wanted/,
   },
+  ...ORDER_WRITES,
   {
     what: "an invitation",
     by: "organiser",
