@@ -25,7 +25,7 @@ function byKey({ key }: ClubPart, a: ClubRow, b: ClubRow): number {
   for (const column of key) {
     const [left, right] = [a[column], b[column]];
     if (typeof left === "number" && typeof right === "number" && left !== right) return left - right;
-    const [first, second] = [String(left), String(right)];
+    const [first, second] = [JSON.stringify(left), JSON.stringify(right)];
     if (first !== second) return first < second ? -1 : 1;
   }
   return 0;

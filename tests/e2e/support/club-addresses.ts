@@ -23,7 +23,7 @@ async function readRecords(page: Page): Promise<AddressParts> {
     brew: await idOf(page, "/brews?state=closed", "Millrace Pale Ale"),
     sharedBrew: await idOf(page, "/shared-brews", "Autumn shared brew: Millrace Pale Ale"),
     ingredient: await idOf(page, "/ingredients?whose=club&kind=yeast", "Club house ale yeast (invented)"),
-    lot: await idOf(page, "/ingredients?whose=club&kind=salt", "Gypsum, Jar on the shelf (invented)"),
+    lot: await idOf(page, "/ingredients?whose=club&kind=salt", /Jar on the shelf/),
     address: await publicAddress(page),
     order,
     item: await idOf(page, `/orders/${order}`, "Pale ale malt"),
@@ -42,11 +42,11 @@ async function publicAddress(page: Page): Promise<string> {
   return href.slice("/p/".length);
 }
 
-async function idOf(page: Page, list: string, link: string): Promise<string> {
+async function idOf(page: Page, list: string, link: string | RegExp): Promise<string> {
   await page.goto(`/s/hollowmere${list}`);
   const href = await page.getByRole("link", { name: link, exact: true }).first().getAttribute("href");
   const [, id] = /\/([0-9a-f-]{36})$/.exec(href ?? "") ?? [];
-  if (id === undefined) throw new Error(`the link ${link} leads to no record: ${String(href)}`);
+  if (id === undefined) throw new Error(`the link ${String(link)} leads to no record: ${String(href)}`);
   return id;
 }
 

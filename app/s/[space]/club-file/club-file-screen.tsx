@@ -1,7 +1,7 @@
 "use client";
 
 import { useRouter } from "next/navigation";
-import { useRef, useState } from "react";
+import { useState } from "react";
 import type { FieldErrors } from "@/lib/model/field-errors";
 import { sendFile } from "@/lib/ui/exchange/send-file";
 import { ErrorSummary } from "@/lib/ui/error-summary";
@@ -21,33 +21,11 @@ const HINT = "Only into a club that has no content yet. All of it is taken or no
 
 /** Takes a club out of a file: first who of the file is who of this club, then the content. */
 export function ClubFileScreen({ home, people }: ClubFileScreenProps) {
-  const form = useRef<HTMLFormElement>(null);
-  const router = useRouter();
-  const [file, setFile] = useState<LookedAt | null>(null);
-  const [rows, setRows] = useState<number | null>(null);
-  const [isSending, setSending] = useState(false);
-  const [errors, setErrors] = useState(NO_ERRORS);
-
-  async function send(body: FormData): Promise<void> {
-    setErrors(NO_ERRORS);
-    setSending(true);
-    if (file === null) {
-      const answer = await sendFile<LookedAt>(`${home}/look`, body);
-      if (answer.ok) setFile(answer.data);
-      else setErrors(answer.errors);
-    } else {
-      const answer = await sendFile<{ readonly rows: number }>(`${home}/take`, body);
-      if (answer.ok) setRows(answer.data.rows);
-      else setErrors(answer.errors);
-      if (answer.ok) router.refresh();
-    }
-    setSending(false);
-  }
+  const { file, rows, errors, isSending, send, forget } = useClubFile(home);
 
   if (rows !== null) return <Notice live>The club was taken out of its file: {rows} records.</Notice>;
   return (
     <form
-      ref={form}
       noValidate
       aria-labelledby="take"
       className="flex flex-col items-start gap-4"
@@ -63,7 +41,7 @@ export function ClubFileScreen({ home, people }: ClubFileScreenProps) {
           type="file"
           accept=".json,application/json"
           className="input"
-          onChange={() => setFile(null)}
+          onChange={forget}
           {...controlAttributes({ name: "file", hint: HINT })}
         />
       </Field>
@@ -73,4 +51,38 @@ export function ClubFileScreen({ home, people }: ClubFileScreenProps) {
       </SubmitButton>
     </form>
   );
+}
+
+/** The file as far as it is read, and what became of it. */
+function useClubFile(home: string) {
+  const router = useRouter();
+  const [file, setFile] = useState<LookedAt | null>(null);
+  const [rows, setRows] = useState<number | null>(null);
+  const [isSending, setSending] = useState(false);
+  const [errors, setErrors] = useState(NO_ERRORS);
+
+  async function send(body: FormData): Promise<void> {
+    setErrors(NO_ERRORS);
+    setSending(true);
+    const refused = file === null ? await look(body) : await take(body);
+    if (refused !== null) setErrors(refused);
+    setSending(false);
+  }
+
+  async function look(body: FormData): Promise<FieldErrors | null> {
+    const answer = await sendFile<LookedAt>(`${home}/look`, body);
+    if (!answer.ok) return answer.errors;
+    setFile(answer.data);
+    return null;
+  }
+
+  async function take(body: FormData): Promise<FieldErrors | null> {
+    const answer = await sendFile<{ readonly rows: number }>(`${home}/take`, body);
+    if (!answer.ok) return answer.errors;
+    setRows(answer.data.rows);
+    router.refresh();
+    return null;
+  }
+
+  return { file, rows, errors, isSending, send, forget: () => setFile(null) };
 }

@@ -30,16 +30,7 @@ export default async function RecipesPage({ params, searchParams }: RecipesPageP
   const order = recipeOrder(await searchParams);
   const [{ recipes, total }, drafts] = await Promise.all([listRecipePage(member, order), listDrafts(member, null)]);
   const home = `/s/${member.spaceSlug}`;
-  const write = roleMay(member.role, "write recipes") ? (
-    <span className="flex flex-wrap items-center gap-x-6">
-      <Link href={`${home}/recipes/import`} className="target">
-        Import
-      </Link>
-      <Link href={`${home}/recipes/new`} className="button">
-        Write a recipe
-      </Link>
-    </span>
-  ) : undefined;
+  const write = roleMay(member.role, "write recipes") ? <WriteLinks home={home} /> : undefined;
   return (
     <>
       <div className="mb-6 flex flex-wrap items-center justify-between gap-4">
@@ -76,6 +67,19 @@ export default async function RecipesPage({ params, searchParams }: RecipesPageP
         </>
       )}
     </>
+  );
+}
+
+function WriteLinks({ home }: { readonly home: string }) {
+  return (
+    <span className="flex flex-wrap items-center gap-x-6">
+      <Link href={`${home}/recipes/import`} className="target">
+        Import
+      </Link>
+      <Link href={`${home}/recipes/new`} className="button">
+        Write a recipe
+      </Link>
+    </span>
   );
 }
 

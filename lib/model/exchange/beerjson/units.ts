@@ -22,8 +22,6 @@ import {
   degreesPlato,
   specificGravity,
 } from "@/lib/calc/units";
-import { volumesFromGramsPerLitre } from "@/lib/calc/carbonation";
-import { gramsPerLitre } from "@/lib/calc/units";
 import { specificGravityToPlato } from "@/lib/calc/gravity";
 
 /** Brings a number in one of the standard's units to this book's. */
@@ -121,9 +119,3 @@ export const GRAVITY: UnitTable = {
 export const PERCENT: UnitTable = { "%": (value) => value / 100 };
 
 export const BITTERNESS: UnitTable = { IBUs: (value) => value };
-
-/** Volumes of carbon dioxide. */
-export const CARBONATION: UnitTable = {
-  vols: (value) => value,
-  "g/l": (value) => volumesFromGramsPerLitre(gramsPerLitre(value)),
-};

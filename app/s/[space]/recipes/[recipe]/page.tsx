@@ -1,5 +1,4 @@
 import type { Metadata } from "next";
-import Link from "next/link";
 import { notFound } from "next/navigation";
 import { cache } from "react";
 import { roleMay } from "@/lib/model/roles";
@@ -17,6 +16,7 @@ import { ExportLinks } from "../export-links";
 import { OriginLine } from "./origin-line";
 import { OtherDrafts } from "./other-drafts";
 import { OtherWays } from "./other-ways";
+import { RecipeHeading } from "./recipe-heading";
 import { RecipeScreen } from "./recipe-screen";
 import { RevisionList } from "./revision-list";
 
@@ -47,24 +47,11 @@ export default async function RecipePage({ params }: RecipePageProps) {
   ]);
   const home = `/s/${member.spaceSlug}/recipes/${id}`;
   const { title, content, rev } = recipe;
+  const mayCall = roleMay(member.role, "organise") && member.spaceKind === "club";
+  const sharedBrew = mayCall ? `/s/${member.spaceSlug}/shared-brews/new?recipe=${id}&rev=${rev}` : null;
   return (
     <>
-      <div className="mb-4 flex flex-wrap items-center justify-between gap-x-6 gap-y-2">
-        <h1>{title}</h1>
-        <p className="no-print flex flex-wrap items-center gap-x-6">
-          <Link href={`${home}/kettles`} className="button button-quiet">
-            On every kettle
-          </Link>
-          {roleMay(member.role, "organise") && member.spaceKind === "club" && (
-            <Link href={`/s/${member.spaceSlug}/shared-brews/new?recipe=${id}&rev=${rev}`} className="target">
-              Call a shared brew
-            </Link>
-          )}
-          <a href="#revisions" className="target">
-            Revision {rev}
-          </a>
-        </p>
-      </div>
+      <RecipeHeading title={title} rev={rev} home={home} sharedBrew={sharedBrew} />
       {origin === null ? null : <OriginLine origin={origin} />}
       <RecipeSheet
         rev={rev}
