@@ -53,6 +53,7 @@ for (const [where, width] of Object.entries(WIDTHS)) {
       page,
       browser,
     }) => {
+      test.slow(true, "two people in turn, and the checker of accessibility over a wide table");
       const title = ownTitle("Ways of a small pot");
       await signInAs(page, "member");
       await writeRecipe(page, title);

@@ -17,7 +17,6 @@ const planned = z.strictObject({
   equipmentId: recordId,
   rev: revisionNumber,
   volume: oneOf("Volume", ["chosen", "usual", "written"]),
-  sharedBrewId: z.union([recordId, z.literal("").transform(() => null)]),
   /** Empty for what the sheet itself shows: a recipe that fits, or the way out that was chosen. */
   way: z.string().max(80),
 });
@@ -31,7 +30,7 @@ export const planBrewAction = formAction(planned, async ({ space, way, ...reques
     recipeId: request.recipeId,
     rev: sheet.revision.rev,
     equipmentId: request.equipmentId,
-    sharedBrewId: request.sharedBrewId,
+    sharedBrewId: null,
     recipe: recipeOf(sheet, way),
     ambient: sheet.revision.content.writtenOn.ambient,
     lots: sheet.choice.lots,

@@ -26,8 +26,7 @@ const read = cache(async (space: string, recipeId: string, equipmentId: string, 
   const member = await requireMember(space);
   const asked = new URLSearchParams(query);
   const { rev, volume } = readView(Object.fromEntries(asked));
-  const sharedBrewId = asked.get("sharedBrew");
-  const request = { recipeId, equipmentId, rev, volume, sharedBrewId };
+  const request = { recipeId, equipmentId, rev, volume };
   return { member, volume, sheet: (await readSheet(member, request)) ?? notFound() };
 });
 
@@ -47,7 +46,7 @@ export async function generateMetadata(props: SheetPageProps): Promise<Metadata>
 
 export default async function SheetPage(props: SheetPageProps) {
   const { member, volume, sheet, asked } = await readPage(props);
-  const { revision, profile, sharedBrew, outcome, chosen } = sheet;
+  const { revision, profile, outcome, chosen } = sheet;
   const { preferences } = member;
   const home = `/s/${member.spaceSlug}/recipes/${revision.id}`;
   const actions = actionsFor(member, sheet, volume);
@@ -58,8 +57,7 @@ export default async function SheetPage(props: SheetPageProps) {
       </h1>
       <p className="mb-4">
         <Link href={`${home}/revisions/${revision.rev}`}>Revision {revision.rev}</Link>, for the{" "}
-        <Link href={`/s/${member.spaceSlug}/equipment/${profile.id}`}>kettle of {profile.ownerName}</Link>
-        {sharedBrew === null ? "" : `, in the shared brew ${sharedBrew.title}`}.{" "}
+        <Link href={`/s/${member.spaceSlug}/equipment/${profile.id}`}>kettle of {profile.ownerName}</Link>.{" "}
         <Link className="no-print" href={`${home}/kettles${sheetQuery({ rev: revision.rev, volume })}`}>
           All kettles
         </Link>
@@ -93,11 +91,11 @@ export default async function SheetPage(props: SheetPageProps) {
 }
 
 function actionsFor(member: Member, sheet: Sheet, volume: VolumeView): SheetActions {
-  const { revision, profile, sharedBrew, kept } = sheet;
+  const { revision, profile, kept } = sheet;
   const about = { space: member.spaceSlug, recipeId: revision.id, rev: revision.rev, volume };
   const mayPlan = profile.mayWrite && roleMay(member.role, "brew");
   return {
-    plan: mayPlan ? { ...about, equipmentId: profile.id, sharedBrewId: sharedBrew?.id ?? null } : null,
+    plan: mayPlan ? { ...about, equipmentId: profile.id } : null,
     choose: profile.mayWrite ? { ...about, entry: { key: profile.id, kept } } : null,
   };
 }

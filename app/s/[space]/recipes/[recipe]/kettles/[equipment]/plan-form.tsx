@@ -11,15 +11,14 @@ export interface PlanFormProps {
   readonly equipmentId: string;
   readonly rev: number;
   readonly volume: VolumeView;
-  readonly sharedBrewId: string | null;
 }
 
 /** The button that makes a brew of what the sheet shows. */
 export function PlanForm(
   props: PlanFormProps & { readonly way: string; readonly words: string; readonly about: string },
 ) {
-  const { way, words, about, sharedBrewId, ...request } = props;
-  const hidden = { ...request, sharedBrewId: sharedBrewId ?? "", way };
+  const { way, words, about, ...request } = props;
+  const hidden = { ...request, way };
   return (
     <ActionForm action={planBrewAction}>
       {({ isPending }) => (

@@ -11,22 +11,19 @@ import { findEquipment } from "@/lib/server/equipment/reads";
 import { lotFigures } from "@/lib/server/lots/figures";
 import { findRecipe, findRevision } from "@/lib/server/recipes/reads";
 import type { Member } from "@/lib/server/session";
-import { listSharedBrews } from "@/lib/server/shared-brews/reads";
 import { choiceInView, type VolumeView } from "@/lib/ui/kettles/kettle-view";
 
-/** What is asked for: a recipe on a kettle, maybe in a shared brew, which settles the revision. */
+/** What is asked for: a recipe on a kettle; a shared brew has sheets of its own, under the rules of its plan. */
 export interface SheetRequest {
   readonly recipeId: string;
   readonly equipmentId: string;
   readonly rev: number | null;
   readonly volume: VolumeView;
-  readonly sharedBrewId: string | null;
 }
 
 export interface Sheet extends Adapted {
   readonly revision: RecipeRevision;
   readonly profile: EquipmentProfile;
-  readonly sharedBrew: { readonly id: string; readonly title: string } | null;
   /** The recipe on the kettle that it was written for. */
   readonly writtenLedger: Ledger;
   /** What this sheet is computed by. */
@@ -35,12 +32,9 @@ export interface Sheet extends Adapted {
   readonly kept: KeptChoice | null;
 }
 
-/** The sheet of one kettle; null where recipe, kettle or shared brew is not there, or the recipe does not brew at all. */
+/** The sheet of one kettle; null where recipe or kettle is not there, or the recipe does not brew at all. */
 export async function readSheet(member: Member, request: SheetRequest): Promise<Sheet | null> {
-  const { recipeId, equipmentId, sharedBrewId, volume } = request;
-  const shared = sharedBrewId === null ? null : (await listSharedBrews(member)).find(({ id }) => id === sharedBrewId);
-  if (shared === undefined || (shared !== null && shared.recipeId !== recipeId)) return null;
-  const rev = shared?.recipeRev ?? request.rev;
+  const { recipeId, equipmentId, rev, volume } = request;
   const [revision, profile] = await Promise.all([
     rev === null ? findRecipe(member, recipeId) : findRevision(member, recipeId, rev),
     findEquipment(member, equipmentId),
@@ -54,5 +48,5 @@ export async function readSheet(member: Member, request: SheetRequest): Promise<
   const lots = await lotFigures(member, Object.values(choice.lots));
   const adapted = adaptWith({ content, written, equipment: profile.equipment, choice, lots });
   const kept = adaptation === undefined ? null : keptOf(adaptation);
-  return { revision, profile, sharedBrew: shared, writtenLedger: written.ledger, choice, kept, ...adapted };
+  return { revision, profile, writtenLedger: written.ledger, choice, kept, ...adapted };
 }
