@@ -19,7 +19,8 @@ export default defineConfig({
   forbidOnly: true,
   fullyParallel: true,
   workers: 2,
-  timeout: 60_000,
+  // Some walk through every page, several times.
+  timeout: 120_000,
   use: {
     ...devices["Desktop Chrome"],
     baseURL: process.env.GYLEBOOK_URL ?? "http://localhost:3000",

@@ -107,6 +107,7 @@ test("a sheet is solved with a lot, the brew takes it, and a planned brew puts i
   await page.getByRole("link", { name: "Kettles for Hollowmere Pils" }).click();
   await page.getByRole("link", { name: "Cellar thirty-five", exact: true }).click();
   const choose = page.getByLabel(/^Perle, /).first();
+  await expect(page.getByText("Choose lots")).toBeVisible();
   if (!(await choose.isVisible())) await page.getByText("Choose lots").click();
   const option = await choose.locator("option", { hasText: label }).first().getAttribute("value");
   await choose.selectOption(option ?? "");

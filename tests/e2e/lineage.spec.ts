@@ -47,7 +47,7 @@ for (const width of WIDTHS) {
     await page.getByRole("link", { name: "What changed" }).click();
     const changes = page.getByRole("table", { name: "Revision 2 against Revision 1" });
     await expect(changes.getByRole("row")).toHaveCount(2);
-    await expect(changes).toContainText("1.00 kg more");
+    await expect(changes).toContainText("1.00 kilograms more");
     await expect(page.getByText(/^Revision 2 differs in original gravity \+/)).toBeVisible();
     await page
       .getByRole("button", { name: /^Original extract:|^Original gravity:/ })

@@ -3,6 +3,7 @@ import { previewOf } from "@/lib/model/exchange/preview";
 import { apiRoute } from "@/lib/server/api-route";
 import { readForImport } from "@/lib/server/exchange/import-recipes";
 import { readUpload } from "@/lib/server/exchange/read-upload";
+import { requireAbility } from "@/lib/server/permissions";
 import { requireMember } from "@/lib/server/session";
 
 interface SpaceContext {
@@ -11,6 +12,8 @@ interface SpaceContext {
 
 export const POST = apiRoute(async (request: Request, { params }: SpaceContext) => {
   const member = await requireMember((await params).space);
+  // Before the body is read: nobody sends megabytes in vain.
+  requireAbility(member, "write recipes");
   const { bytes, fields } = await readUpload(request);
   const { kettle } = previewRequest.parse(fields);
   const preview = previewOf(await readForImport(member, { bytes, kettle }));
