@@ -41,7 +41,7 @@ for (const width of [390, 1280]) {
     }
 
     await page.getByRole("button", { name: "Withdraw revision 1" }).click();
-    await expect(page.getByText(/withdrawn/).last()).toBeVisible();
+    await expect(page.getByText(/^Revision 1, withdrawn/)).toBeVisible();
     const gone = await visitor.goto(address);
     expect(gone?.status()).toBe(404);
     await expect(visitor.getByRole("heading", { level: 1 })).toHaveText("Nothing is published here");

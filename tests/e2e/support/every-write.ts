@@ -102,6 +102,7 @@ export const WRITES: readonly Write[] = [
     prepare: async (page) => {
       await page.goto(`${CLUB}/recipes`);
       await page.getByRole("link", { name: "Kettles for Hollowmere Pils" }).click();
+      await expect(page.getByRole("heading", { level: 1, name: /on every kettle$/ })).toBeVisible();
       // A pot of fifteen litres does not hold the volume of the recipe.
       await page.goto(`${page.url()}?volume=written`);
       await page.getByRole("link", { name: "Test pot", exact: true }).click();
