@@ -85,13 +85,6 @@ for (const [where, width] of Object.entries(WIDTHS)) {
       await organiser.getByRole("button", { name: "Take it back" }).click();
       await expect(organiser.getByText("Chosen by")).toHaveCount(0);
       await other.close();
-
-      // The member's page has not heard of it; choosing on top of the older state is refused and told.
-      await rowOf(page, SMALL).getByRole("button", { name: words }).click();
-      await panel.getByRole("button", { name: "Take it back" }).click();
-      await expect(panel.getByText(/Orla Fennimoor chose for this kettle in the meantime/)).toBeVisible();
-      await panel.getByRole("button", { name: "Show what holds now" }).click();
-      await expect(panel.getByText(/^Chosen by/)).toHaveCount(0);
     });
   });
 }

@@ -116,6 +116,7 @@ test("a sheet is solved with a lot, the brew takes it, and a planned brew puts i
   await expect(solved).toContainText(label);
   await expect(solved).toContainText("short");
   await page.getByRole("button", { name: /^Plan this brew/ }).click();
+  await expect(page.getByRole("heading", { name: "Run sheet" })).toBeVisible();
   await expect(page.getByRole("heading", { level: 2, name: "From the shelf" })).toBeVisible();
   await page.goto(lot);
   await expect(page.getByRole("table", { name: "What came and went" })).toContainText("used for");
