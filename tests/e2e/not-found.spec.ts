@@ -3,6 +3,9 @@ import { findDemoRecords, nowhere, type AddressParts } from "./support/club-addr
 import { addressOf, CLUB_ROUTES, PAGE_ROUTES } from "./support/page-routes";
 import { signInAs } from "./support/sign-in";
 
+// Each of them opens every page of a club twice.
+test.describe.configure({ timeout: 600_000 });
+
 const RECORD_ROUTES = CLUB_ROUTES.filter((route) => /\[(?!space\])/.test(route));
 
 test("the routes are read from the app", () => {

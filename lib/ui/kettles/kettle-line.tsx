@@ -8,11 +8,23 @@ import { FitCell } from "./fit-cell";
 import { NUMBER_COLUMNS, type NumberColumn } from "./kettle-columns";
 import type { KettleFigures } from "./kettle-figures";
 import { NumberCell } from "./number-cell";
+import type { KettleRow } from "./shown-rows";
 
 /** What a row can be asked; absent before the page has its scripts. */
 export interface RowQuestions {
   readonly explain: (id: string, column: NumberColumn) => void;
   readonly openFit: (id: string) => void;
+}
+
+/** All the rows of the table. */
+export interface KettleLinesProps {
+  readonly rows: readonly KettleRow[];
+  readonly sheetHref: (entry: KettleEntry) => string;
+  readonly preferences: Preferences;
+  /** null before the page has its scripts. */
+  readonly questions: RowQuestions | null;
+  /** Told which rows are in view, where not all are drawn. */
+  readonly onLook: (ids: readonly string[]) => void;
 }
 
 /**

@@ -1,25 +1,12 @@
 "use client";
 
 import type { ReactElement } from "react";
-import type { KettleEntry } from "@/lib/model/kettle-entry";
-import type { Preferences } from "@/lib/model/preferences";
 import { KettleHead, type KettleHeadProps } from "./kettle-head";
-import { KettleLine, type RowQuestions } from "./kettle-line";
-import type { KettleRow } from "./shown-rows";
+import { KettleLine, type KettleLinesProps } from "./kettle-line";
 import { VirtualLines } from "./virtual-lines";
 
 /** A table of more rows than this draws those in view only; a phone draws this many within a blink. */
 export const MOST_PLAIN_ROWS = 300;
-
-export interface KettleLinesProps {
-  readonly rows: readonly KettleRow[];
-  readonly sheetHref: (entry: KettleEntry) => string;
-  readonly preferences: Preferences;
-  /** null before the page has its scripts. */
-  readonly questions: RowQuestions | null;
-  /** Told which rows are in view, where not all are drawn. */
-  readonly onLook: (ids: readonly string[]) => void;
-}
 
 /**
  * The recipe on every kettle of the space, a row each.

@@ -2,8 +2,7 @@
 
 import { useWindowVirtualizer } from "@tanstack/react-virtual";
 import { useEffect, useLayoutEffect, useRef, useState, type ReactElement } from "react";
-import { KettleLine } from "./kettle-line";
-import type { KettleLinesProps } from "./kettle-table";
+import { KettleLine, type KettleLinesProps } from "./kettle-line";
 
 /** Height of a row before it is measured, px. */
 const ROW_PX = 64;
