@@ -159,8 +159,8 @@ test("two tabs of one person on one draft: the second is told, and takes over", 
 test("what a row can be asked by keys stands in a list that ? opens, unless it is turned off", async ({ page }) => {
   await signInAs(page, "member");
   await page.goto(`${CLUB}/recipes/new`);
+  await listsAreThere(page);
   const hops = page.getByRole("region", { name: "Hops in the boil" });
-  await expect(hops.getByRole("listitem").first()).toBeVisible();
   const rows = await hops.getByRole("listitem").count();
   const first = hops.getByRole("textbox").first();
   await first.press("Alt+Shift+ArrowDown");

@@ -1,14 +1,10 @@
 import type { Metadata } from "next";
-import { notFound } from "next/navigation";
-import { cache } from "react";
 import { roleMay } from "@/lib/model/roles";
 import { findDraft, listDrafts } from "@/lib/server/drafts/reads";
 import { listEquipment } from "@/lib/server/equipment/reads";
 import { listIngredients } from "@/lib/server/ingredients/reads";
 import { listRevisions } from "@/lib/server/recipes/list-revisions";
 import { findOrigin } from "@/lib/server/recipes/origin";
-import { findRecipe } from "@/lib/server/recipes/reads";
-import { requireMember } from "@/lib/server/session";
 import { kettleChoices, writtenKettle } from "@/lib/ui/recipe/kettle-choices";
 import { offeredInRecipes } from "@/lib/ui/recipe/own-ingredients";
 import { RecipeSheet } from "@/lib/ui/sheet/recipe-sheet";
@@ -16,6 +12,7 @@ import { ExportLinks } from "../export-links";
 import { OriginLine } from "./origin-line";
 import { OtherDrafts } from "./other-drafts";
 import { OtherWays } from "./other-ways";
+import { readRecipe } from "./read-recipe";
 import { RecipeHeading } from "./recipe-heading";
 import { RecipeScreen } from "./recipe-screen";
 import { RevisionList } from "./revision-list";
@@ -24,19 +21,14 @@ interface RecipePageProps {
   readonly params: Promise<{ readonly space: string; readonly recipe: string }>;
 }
 
-const read = cache(async (space: string, id: string) => {
-  const member = await requireMember(space);
-  return { member, recipe: (await findRecipe(member, id)) ?? notFound() };
-});
-
 export async function generateMetadata({ params }: RecipePageProps): Promise<Metadata> {
   const { space, recipe: id } = await params;
-  return { title: (await read(space, id)).recipe.title };
+  return { title: (await readRecipe(space, id)).recipe.title };
 }
 
 export default async function RecipePage({ params }: RecipePageProps) {
   const { space, recipe: id } = await params;
-  const { member, recipe } = await read(space, id);
+  const { member, recipe } = await readRecipe(space, id);
   const [kettles, revisions, origin, draft, drafts, own] = await Promise.all([
     listEquipment(member),
     listRevisions(member, id),

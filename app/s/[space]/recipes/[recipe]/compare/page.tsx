@@ -5,26 +5,27 @@ import { recipeDifference } from "@/lib/model/recipe-difference";
 import { readReference, writeReference } from "@/lib/model/revision-reference";
 import { findOrigin } from "@/lib/server/recipes/origin";
 import { listRevisions } from "@/lib/server/recipes/list-revisions";
-import { findRecipe } from "@/lib/server/recipes/reads";
 import { findReferred } from "@/lib/server/recipes/referred";
-import { requireMember } from "@/lib/server/session";
+import { readRecipe } from "../read-recipe";
 import { ChangeTable } from "./change-table";
 import { CompareForm } from "./compare-form";
 import { LedgerDifference } from "./ledger-difference";
 import { comparedText } from "./compared-text";
 import { revisionChoices } from "./revision-choices";
 
-export const metadata: Metadata = { title: "What changed" };
-
 interface ComparePageProps {
   readonly params: Promise<{ readonly space: string; readonly recipe: string }>;
   readonly searchParams: Promise<Readonly<Record<string, string | string[] | undefined>>>;
 }
 
+export async function generateMetadata({ params }: ComparePageProps): Promise<Metadata> {
+  const { space, recipe: id } = await params;
+  return { title: `What changed in ${(await readRecipe(space, id)).recipe.title}` };
+}
+
 export default async function ComparePage({ params, searchParams }: ComparePageProps) {
   const { space, recipe: id } = await params;
-  const member = await requireMember(space);
-  const head = (await findRecipe(member, id)) ?? notFound();
+  const { member, recipe: head } = await readRecipe(space, id);
   const [asked, origin, revisions] = await Promise.all([
     searchParams,
     findOrigin(member, id),

@@ -2,24 +2,27 @@ import { randomUUID } from "node:crypto";
 import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
-import { findRecipe, findRevision } from "@/lib/server/recipes/reads";
-import { requireMember } from "@/lib/server/session";
+import { findRevision } from "@/lib/server/recipes/reads";
 import { listWritableSpaces } from "@/lib/server/spaces/writable";
 import { CopyForm } from "@/lib/ui/copy-form";
+import { readRecipe } from "../read-recipe";
 import { copyRecipeAction } from "./actions";
-
-export const metadata: Metadata = { title: "Copy a recipe" };
 
 interface CopyPageProps {
   readonly params: Promise<{ readonly space: string; readonly recipe: string }>;
   readonly searchParams: Promise<{ readonly rev?: string | string[] }>;
 }
 
+export async function generateMetadata({ params }: CopyPageProps): Promise<Metadata> {
+  const { space, recipe: id } = await params;
+  return { title: `Copy ${(await readRecipe(space, id)).recipe.title}` };
+}
+
 export default async function CopyPage({ params, searchParams }: CopyPageProps) {
   const { space, recipe: id } = await params;
-  const member = await requireMember(space);
+  const { member, recipe } = await readRecipe(space, id);
   const wanted = (await searchParams).rev;
-  const found = await (wanted === undefined ? findRecipe(member, id) : findRevision(member, id, Number(wanted)));
+  const found = wanted === undefined ? recipe : await findRevision(member, id, Number(wanted));
   if (found === null) notFound();
   const { title, rev, authorName } = found;
   return (

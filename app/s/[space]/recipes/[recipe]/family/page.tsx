@@ -1,18 +1,21 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
 import { findFamily } from "@/lib/server/recipes/family";
-import { requireMember } from "@/lib/server/session";
+import { readRecipe } from "../read-recipe";
 import { FamilyTree } from "./family-tree";
-
-export const metadata: Metadata = { title: "Family of a recipe" };
 
 interface FamilyPageProps {
   readonly params: Promise<{ readonly space: string; readonly recipe: string }>;
 }
 
+export async function generateMetadata({ params }: FamilyPageProps): Promise<Metadata> {
+  const { space, recipe: id } = await params;
+  return { title: `Family of ${(await readRecipe(space, id)).recipe.title}` };
+}
+
 export default async function FamilyPage({ params }: FamilyPageProps) {
   const { space, recipe: id } = await params;
-  const member = await requireMember(space);
+  const { member } = await readRecipe(space, id);
   const family = (await findFamily(member, id)) ?? notFound();
   const { root, size, hidden } = family;
   return (

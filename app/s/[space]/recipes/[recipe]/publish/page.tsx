@@ -3,23 +3,24 @@ import Link from "next/link";
 import { notFound } from "next/navigation";
 import { roleMay } from "@/lib/model/roles";
 import { isAuthorOf, listPublications } from "@/lib/server/publications/reads";
-import { findRecipe } from "@/lib/server/recipes/reads";
-import { requireMember } from "@/lib/server/session";
+import { readRecipe } from "../read-recipe";
 import { publishAction, withdrawAction } from "./actions";
 import { PublicationList } from "./publication-list";
 import { PublishForm } from "./publish-form";
-
-export const metadata: Metadata = { title: "Publish a recipe" };
 
 interface PublishPageProps {
   readonly params: Promise<{ readonly space: string; readonly recipe: string }>;
 }
 
+export async function generateMetadata({ params }: PublishPageProps): Promise<Metadata> {
+  const { space, recipe: id } = await params;
+  return { title: `Publish ${(await readRecipe(space, id)).recipe.title}` };
+}
+
 export default async function PublishPage({ params }: PublishPageProps) {
   const { space, recipe: id } = await params;
-  const member = await requireMember(space);
+  const { member, recipe } = await readRecipe(space, id);
   if (!roleMay(member.role, "organise")) notFound();
-  const recipe = (await findRecipe(member, id)) ?? notFound();
   const [publications, isOwn] = await Promise.all([listPublications(member, id), isAuthorOf(member, id, recipe.rev)]);
   const isClub = member.spaceKind === "club";
   return (

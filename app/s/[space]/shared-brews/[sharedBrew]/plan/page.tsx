@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
+import { cache } from "react";
 import { roleMay } from "@/lib/model/roles";
 import { findRecipe } from "@/lib/server/recipes/reads";
 import { requireMember } from "@/lib/server/session";
@@ -8,17 +9,25 @@ import { findSharedBrewPlan } from "@/lib/server/shared-brews/reads";
 import { changePlanAction } from "./actions";
 import { PlanChangeForm } from "./plan-change-form";
 
-export const metadata: Metadata = { title: "Change the plan" };
-
 interface PlanPageProps {
   readonly params: Promise<{ readonly space: string; readonly sharedBrew: string }>;
 }
 
-export default async function PlanPage({ params }: PlanPageProps) {
-  const { space, sharedBrew: id } = await params;
+const read = cache(async (space: string, id: string) => {
   const member = await requireMember(space);
   const shared = await findSharedBrewPlan(member, id);
   if (shared === null || !roleMay(member.role, "organise")) notFound();
+  return { member, shared };
+});
+
+export async function generateMetadata({ params }: PlanPageProps): Promise<Metadata> {
+  const { space, sharedBrew: id } = await params;
+  return { title: `Change the plan of ${(await read(space, id)).shared.title}` };
+}
+
+export default async function PlanPage({ params }: PlanPageProps) {
+  const { space, sharedBrew: id } = await params;
+  const { member, shared } = await read(space, id);
   const recipe = await findRecipe(member, shared.recipeId);
   return (
     <div className="max-w-xl">
