@@ -12,10 +12,10 @@ const hop = (name: string, weight: number, alpha: number, use: "boil" | "stand" 
 });
 
 /** What the list of ingredients states of a malt, as it is for any recipe that is written with it. */
-const stated = (row: Fermentable): Fermentable => ({
-  ...row,
-  acidity: maltAcidity({ kind: maltKindFromColour(row).kind, colour: row.colour }),
-});
+function stated(row: Fermentable): Fermentable {
+  const { distilledWaterPh, buffering } = maltAcidity({ kind: maltKindFromColour(row).kind, colour: row.colour });
+  return { ...row, acidity: { distilledWaterPh, buffering, lacticFraction: fraction(0) } };
+}
 
 /** The size of recipe that the speed is stated for: six fermentables and six hop additions. Invented. */
 export const sixBySix: Recipe = {
