@@ -1,6 +1,10 @@
 import type { NextConfig } from "next";
 
+const isBench = process.env.GYLEBOOK_BENCH === "on";
+
 const config: NextConfig = {
+  // A benchmark brings a page of its own, page.bench.tsx, to hold the others against.
+  pageExtensions: [...(isBench ? ["bench.tsx"] : []), "tsx", "ts"],
   poweredByHeader: false,
   reactStrictMode: true,
   typedRoutes: false,

@@ -1,6 +1,6 @@
 /**
  * `npm run bench`: how fast the calculation and the pages are, as ratios within one run.
- * `npm run bench -- calculation` leaves the pages out, `npm run bench -- keystrokes` all but the keystrokes.
+ * `npm run bench -- calculation pages` runs these parts alone; the others are search, keystrokes and kettles.
  */
 import { randomBytes } from "node:crypto";
 import { mkdtemp, rm } from "node:fs/promises";
@@ -9,22 +9,30 @@ import { join } from "node:path";
 import { startThrowAwayDatabase } from "./embedded-database.mjs";
 import { freePort } from "./free-port.mjs";
 import { migrate } from "./open-database.mjs";
-import { ensureBuild, ensureClient, ensurePackages, requireNode } from "./prepare.mjs";
+import { buildWithBench, ensureClient, ensurePackages, requireNode } from "./prepare.mjs";
 import { ROOT } from "./project-root.mjs";
+import { Refusal } from "./refusal.mjs";
 import { run, step, typescriptCommand } from "./run.mjs";
 import { runCommand } from "./run-command.mjs";
 import { serve } from "./server.mjs";
 import { onShutdown } from "./shutdown.mjs";
 
+// Each against the built app, in a demo club of its own.
+const SERVED = ["pages", "keystrokes", "kettles"];
+const PARTS = ["calculation", "search", ...SERVED];
+
 await runCommand(async () => {
   requireNode();
   await ensurePackages();
   await ensureClient();
-  const part = process.argv[2] ?? "all";
-  if (part !== "keystrokes") await benchCalculation();
-  if (part === "calculation") return;
-  if (part !== "keystrokes") await benchSearch();
-  await benchPages(part);
+  const asked = process.argv.slice(2);
+  const unknown = asked.find((part) => !PARTS.includes(part));
+  if (unknown !== undefined) throw new Refusal(`There is no part ${unknown}: it is one of ${PARTS.join(", ")}.`);
+  const isWanted = (part) => asked.length === 0 || asked.includes(part);
+  if (isWanted("calculation")) await benchCalculation();
+  if (isWanted("search")) await benchSearch();
+  const served = SERVED.filter(isWanted);
+  if (served.length > 0) await benchServed(served);
 });
 
 /** Bundled first: run from source, every call would carry what the loader adds to it. */
@@ -51,7 +59,7 @@ async function benchSearch() {
   await run(...typescriptCommand("tests/bench/search.ts"), { env, show: true });
 }
 
-async function benchPages(part) {
+async function benchServed(parts) {
   const database = await startThrowAwayDatabase("gylebook");
   onShutdown(database.stop);
   const port = await freePort();
@@ -67,9 +75,7 @@ async function benchPages(part) {
     GYLEBOOK_DEMO: "on",
   };
   await step("Filling it with the demo club", ...typescriptCommand("lib/ops/seed.ts"), { env });
-  await ensureBuild();
+  await buildWithBench();
   await serve({ host: "127.0.0.1", port, env });
-  if (part !== "keystrokes") await run(...typescriptCommand("tests/bench/pages.ts"), { env, show: true });
-  await run(...typescriptCommand("tests/bench/keystrokes.ts"), { env, show: true });
-  await run(...typescriptCommand("tests/bench/kettles.ts"), { env, show: true });
+  for (const part of parts) await run(...typescriptCommand(`tests/bench/${part}.ts`), { env, show: true });
 }

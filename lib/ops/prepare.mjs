@@ -1,4 +1,5 @@
 import { existsSync, readFileSync } from "node:fs";
+import { rm, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { isStale } from "./newest-change.mjs";
 import { ROOT } from "./project-root.mjs";
@@ -65,11 +66,25 @@ const PAGES = [
 ];
 const TOOLS = ["postcss.config.mjs", "tsconfig.json", "package-lock.json"];
 
+// Says that a build has the pages of the benchmarks too; the next build takes it away.
+const BENCH_MARK = inRoot(".next", "bench");
+
 /** Builds the pages, unless the build is newer than every source file. */
 export async function ensureBuild() {
   const sources = [...PAGES, ...TOOLS].map((path) => inRoot(path));
-  if (!isStale(inRoot(".next", "BUILD_ID"), sources)) return;
+  if (!isStale(inRoot(".next", "BUILD_ID"), sources) && !existsSync(BENCH_MARK)) return;
+  await rm(BENCH_MARK, { force: true });
+  await buildPages(process.env);
+}
+
+/** Builds the pages with those of the benchmarks among them. Whoever starts the server after it builds anew, without. */
+export async function buildWithBench() {
+  await buildPages({ ...process.env, GYLEBOOK_BENCH: "on" });
+  await writeFile(BENCH_MARK, "");
+}
+
+async function buildPages(environment) {
   const next = inRoot("node_modules", "next", "dist", "bin", "next");
-  const env = { ...process.env, NODE_ENV: "production", NEXT_TELEMETRY_DISABLED: "1" };
+  const env = { ...environment, NODE_ENV: "production", NEXT_TELEMETRY_DISABLED: "1" };
   await step("Building the pages (about a minute)", process.execPath, [next, "build"], { env });
 }

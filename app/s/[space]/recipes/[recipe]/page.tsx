@@ -1,10 +1,5 @@
 import type { Metadata } from "next";
 import { roleMay } from "@/lib/model/roles";
-import { findDraft, listDrafts } from "@/lib/server/drafts/reads";
-import { listEquipment } from "@/lib/server/equipment/reads";
-import { listIngredients } from "@/lib/server/ingredients/reads";
-import { listRevisions } from "@/lib/server/recipes/list-revisions";
-import { findOrigin } from "@/lib/server/recipes/origin";
 import { kettleChoices, writtenKettle } from "@/lib/ui/recipe/kettle-choices";
 import { offeredInRecipes } from "@/lib/ui/recipe/own-ingredients";
 import { RecipeSheet } from "@/lib/ui/sheet/recipe-sheet";
@@ -12,7 +7,7 @@ import { ExportLinks } from "../export-links";
 import { OriginLine } from "./origin-line";
 import { OtherDrafts } from "./other-drafts";
 import { OtherWays } from "./other-ways";
-import { readRecipe } from "./read-recipe";
+import { readRecipe, readRecipePage } from "./read-recipe";
 import { RecipeHeading } from "./recipe-heading";
 import { RecipeScreen } from "./recipe-screen";
 import { RevisionList } from "./revision-list";
@@ -28,15 +23,7 @@ export async function generateMetadata({ params }: RecipePageProps): Promise<Met
 
 export default async function RecipePage({ params }: RecipePageProps) {
   const { space, recipe: id } = await params;
-  const { member, recipe } = await readRecipe(space, id);
-  const [kettles, revisions, origin, draft, drafts, own] = await Promise.all([
-    listEquipment(member),
-    listRevisions(member, id),
-    findOrigin(member, id),
-    findDraft(member, id),
-    listDrafts(member, id),
-    listIngredients(member),
-  ]);
+  const { member, recipe, kettles, revisions, origin, draft, drafts, own } = await readRecipePage(space, id);
   const home = `/s/${member.spaceSlug}/recipes/${id}`;
   const { title, content, rev } = recipe;
   const mayCall = roleMay(member.role, "organise") && member.spaceKind === "club";
