@@ -7,6 +7,7 @@ const A4_PX = { width: 794, height: 1123 };
 test("a recipe prints as a sheet on one or two pages, without the controls of the screen", async ({ page }) => {
   await signInAs(page, "member");
   await openRecipe(page, "Millrace Pale Ale");
+  await sheetIsReady(page);
   await print(page);
   await expect(page.getByRole("heading", { level: 1, name: "Millrace Pale Ale" })).toBeVisible();
   await expectSheet(page);
@@ -20,6 +21,7 @@ test("a member’s own sheet prints the same way, with the kettle and whose it i
   await page.getByRole("link", { name: "Kettles for Millrace Pale Ale" }).click();
   await page.getByRole("link", { name: "Shed fifty", exact: true }).click();
   await expect(page.getByRole("heading", { level: 2, name: /^It fits/ })).toBeVisible();
+  await sheetIsReady(page);
   await print(page);
   await expect(page.getByText(/Revision \d+, on Shed fifty of Mads Underbough/)).toBeVisible();
   await expectSheet(page);
@@ -56,6 +58,11 @@ test("a run sheet prints with its steps, cautions and a place for each reading",
   await expect(page.getByRole("button")).toHaveCount(0);
   await expectWithinPaper(page);
 });
+
+/** Until the code of the printed sheet has come, which the page fetches when it has nothing else to do. */
+async function sheetIsReady(page: Page): Promise<void> {
+  await expect(page.locator("[data-sheet=ready]")).toBeAttached();
+}
 
 /** As paper shows it, also to whoever has the dark theme. */
 async function print(page: Page): Promise<void> {

@@ -2,12 +2,14 @@
 
 import dynamic from "next/dynamic";
 import { useMemo, useState, type ReactElement, type ReactNode } from "react";
-import { intervals } from "@/lib/calc/ledger";
+import { intervals, type Intervals } from "@/lib/calc/ledger";
 import type { Preferences } from "@/lib/model/preferences";
 import type { RecipeContent } from "@/lib/model/recipe-content";
 import { ExplanationPanel } from "../explanation-panel";
+import { isSame } from "../is-same";
 import { useHydrated } from "../use-hydrated";
 import { ChoiceLists } from "./choice-lists";
+import type { Brewed } from "./compute";
 import { draftFromContent } from "./draft-from-content";
 import { EditorContext, type Editor } from "./editor-context";
 import { editorReducer, openEditor, type EditorState, type KettleChoice } from "./editor-state";
@@ -37,6 +39,8 @@ export interface RecipeLedgerProps {
   readonly kettles: readonly KettleChoice[];
   readonly preferences: Preferences;
   readonly saving: Saving | null;
+  /** Of the content on its own kettle, where they are known; they are computed otherwise. */
+  readonly ranges?: Intervals | null;
   /** Ingredients of the club, offered by name. */
   readonly own?: OwnIngredients | undefined;
   /** What else is known of a recipe that is written here. */
@@ -81,7 +85,15 @@ export function RecipeLedger(props: RecipeLedgerProps): ReactElement {
 function firstState(props: RecipeLedgerProps): EditorState {
   const state = openedState(props);
   const { shown } = state;
-  return shown === null ? state : { ...state, ranges: { of: shown, intervals: intervals(shown.brewed) } };
+  if (shown === null) return state;
+  const known = isAsWritten(shown.brewed, props.content) ? props.ranges : null;
+  return { ...state, ranges: { of: shown, intervals: known ?? intervals(shown.brewed) } };
+}
+
+/** Whether a draft computes exactly what is stored: not another kettle, and no figure rounded to a unit. */
+function isAsWritten({ recipe, equipment, ambient }: Brewed, { recipe: stored, writtenOn }: RecipeContent): boolean {
+  const written = { recipe: stored, equipment: writtenOn.equipment, ambient: writtenOn.ambient };
+  return isSame({ recipe, equipment, ambient }, written);
 }
 
 /** One's own draft where there is one, and otherwise what is published. */

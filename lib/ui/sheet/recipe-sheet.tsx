@@ -11,7 +11,7 @@ import { SheetTable } from "./sheet-table";
 import { Timetable } from "./timetable";
 
 /**
- * A recipe on one kettle as it goes on paper, one or two pages. It is not on the screen, where the ledger says more.
+ * A recipe on one kettle as it goes on paper, one or two pages.
  *
  * - `kettle` in words, with whose it is; `about` what else belongs beside the revision, such as a way out.
  */
@@ -34,7 +34,7 @@ export function RecipeSheet(props: RecipeSheetProps): ReactElement | null {
   const steps = buildRunSheet({ ledger, recipe, equipment });
   const cautions = [...new Set(steps.flatMap((step) => step.cautions))];
   return (
-    <div className="recipe-sheet hidden print:block">
+    <div className="recipe-sheet">
       <p>
         Revision {rev}, on {kettle}
         {about === undefined ? "" : `, ${about}`}. <PrintedAt />

@@ -3,6 +3,7 @@ import { DEFAULT_PREFERENCES } from "@/lib/model/preferences";
 import { draftFromContent } from "@/lib/ui/recipe/draft-from-content";
 import type { EditorAction } from "@/lib/ui/recipe/editor-action";
 import { editorReducer, openEditor, type EditorState } from "@/lib/ui/recipe/editor-state";
+import { isSame } from "@/lib/ui/is-same";
 import { garageKettle, paleAle, sameDay } from "../../support/brewing-fixtures";
 
 const smaller = { ...garageKettle, name: "Second kettle" };
@@ -97,4 +98,22 @@ describe("editorReducer", () => {
     expect(state.shown?.brewed.equipment.name).toBe("Second kettle");
     expect(state.draft).toEqual(opened().draft);
   });
+});
+
+it("computes a stored recipe exactly as it is stored, in whatever units somebody reads it", () => {
+  for (const preferences of [DEFAULT_PREFERENCES, { ...DEFAULT_PREFERENCES, units: "us" as const }]) {
+    const content = {
+      recipe: paleAle,
+      entered: {},
+      style: null,
+      notes: "",
+      writtenOn: { name: "Garage", equipment: garageKettle, ambient: sameDay },
+    };
+    const { shown } = openEditor(draftFromContent({ title: "Ale", content, preferences }), "garage", {
+      ...setting,
+      preferences,
+    });
+    expect(isSame(shown?.brewed.recipe, paleAle)).toBe(true);
+    expect(isSame(shown?.brewed.ambient, sameDay)).toBe(true);
+  }
 });

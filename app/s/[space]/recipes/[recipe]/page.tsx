@@ -1,8 +1,9 @@
 import type { Metadata } from "next";
 import { roleMay } from "@/lib/model/roles";
+import { revisionIntervals } from "@/lib/server/recipes/revision-intervals";
 import { kettleChoices, writtenKettle } from "@/lib/ui/recipe/kettle-choices";
 import { offeredInRecipes } from "@/lib/ui/recipe/own-ingredients";
-import { RecipeSheet } from "@/lib/ui/sheet/recipe-sheet";
+import { PaperSheet } from "@/lib/ui/sheet/paper-sheet";
 import { ExportLinks } from "../export-links";
 import { OriginLine } from "./origin-line";
 import { OtherDrafts } from "./other-drafts";
@@ -32,16 +33,17 @@ export default async function RecipePage({ params }: RecipePageProps) {
     <>
       <RecipeHeading title={title} rev={rev} home={home} sharedBrew={sharedBrew} />
       {origin === null ? null : <OriginLine origin={origin} />}
-      <RecipeSheet
-        rev={rev}
-        kettle={content.writtenOn.name}
-        equipment={content.writtenOn.equipment}
-        ambient={content.writtenOn.ambient}
-        recipe={content.recipe}
-        notes={content.notes}
-        preferences={member.preferences}
-      />
-      <div className="print:hidden">
+      <PaperSheet
+        sheet={{
+          rev: rev,
+          kettle: content.writtenOn.name,
+          equipment: content.writtenOn.equipment,
+          ambient: content.writtenOn.ambient,
+          recipe: content.recipe,
+          notes: content.notes,
+          preferences: member.preferences,
+        }}
+      >
         <RecipeScreen
           space={member.spaceSlug}
           id={id}
@@ -51,6 +53,7 @@ export default async function RecipePage({ params }: RecipePageProps) {
           mayWrite={roleMay(member.role, "write recipes")}
           kettles={[writtenKettle(content), ...kettleChoices(kettles, member.userId)]}
           preferences={member.preferences}
+          ranges={revisionIntervals(recipe)}
           own={offeredInRecipes(own)}
         >
           <OtherDrafts drafts={drafts} />
@@ -58,7 +61,7 @@ export default async function RecipePage({ params }: RecipePageProps) {
         <ExportLinks recipes={`/s/${member.spaceSlug}/recipes`} id={id} rev={rev} />
         <RevisionList home={home} revisions={revisions} />
         <OtherWays home={home} rev={rev} mayPublish={roleMay(member.role, "organise")} />
-      </div>
+      </PaperSheet>
     </>
   );
 }

@@ -3,13 +3,15 @@ import Link from "next/link";
 import { notFound } from "next/navigation";
 import { cache } from "react";
 import { CAUTIONS } from "@/lib/calc/runsheet";
+import type { Preferences } from "@/lib/model/preferences";
 import { roleMay } from "@/lib/model/roles";
 import { requireMember, type Member } from "@/lib/server/session";
 import { Caution } from "@/lib/ui/caution";
 import { toldWay } from "@/lib/ui/kettles/kettle-figures";
 import { readView, sheetQuery, type VolumeView } from "@/lib/ui/kettles/kettle-view";
 import { wayInShort } from "@/lib/ui/kettles/way-words";
-import { RecipeSheet } from "@/lib/ui/sheet/recipe-sheet";
+import { PaperSheet } from "@/lib/ui/sheet/paper-sheet";
+import type { RecipeSheetProps } from "@/lib/ui/sheet/recipe-sheet";
 import { FitsSection } from "./fits-section";
 import { MisfitSection } from "./misfit-section";
 import { KeptWay } from "./kept-way";
@@ -62,19 +64,7 @@ export default async function SheetPage(props: SheetPageProps) {
           All kettles
         </Link>
       </p>
-      {chosen === null ? null : (
-        <RecipeSheet
-          rev={revision.rev}
-          kettle={`${profile.equipment.name} of ${profile.ownerName}`}
-          about={chosen.way === null ? undefined : `with ${wayInShort(toldWay(chosen.way), preferences)}`}
-          recipe={chosen.recipe}
-          equipment={profile.equipment}
-          ambient={revision.content.writtenOn.ambient}
-          notes={revision.content.notes}
-          preferences={preferences}
-        />
-      )}
-      <div className={chosen === null ? undefined : "print:hidden"}>
+      <PaperSheet sheet={onPaper(sheet, preferences)}>
         <Caution>{CAUTIONS["hot liquor"]}</Caution>
         {actions.plan === null ? (
           <p className="no-print mt-3 text-muted">
@@ -85,9 +75,24 @@ export default async function SheetPage(props: SheetPageProps) {
         <LotsSection {...{ member, sheet, asked }} />
         {chosen === null ? null : <FitsSection {...{ sheet, chosen, preferences }} plan={actions.plan} />}
         {outcome.ok ? null : <MisfitSection {...{ sheet, outcome, actions, preferences }} />}
-      </div>
+      </PaperSheet>
     </>
   );
+}
+
+/** null where there is nothing to brew: then the page itself is printed. */
+function onPaper({ revision, profile, chosen }: Sheet, preferences: Preferences): RecipeSheetProps | null {
+  if (chosen === null) return null;
+  return {
+    rev: revision.rev,
+    kettle: `${profile.equipment.name} of ${profile.ownerName}`,
+    about: chosen.way === null ? undefined : `with ${wayInShort(toldWay(chosen.way), preferences)}`,
+    recipe: chosen.recipe,
+    equipment: profile.equipment,
+    ambient: revision.content.writtenOn.ambient,
+    notes: revision.content.notes,
+    preferences,
+  };
 }
 
 function actionsFor(member: Member, sheet: Sheet, volume: VolumeView): SheetActions {

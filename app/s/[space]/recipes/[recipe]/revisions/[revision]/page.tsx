@@ -4,11 +4,12 @@ import { notFound } from "next/navigation";
 import { cache } from "react";
 import { listEquipment } from "@/lib/server/equipment/reads";
 import { findRevision } from "@/lib/server/recipes/reads";
+import { revisionIntervals } from "@/lib/server/recipes/revision-intervals";
 import { requireMember } from "@/lib/server/session";
 import { Day } from "@/lib/ui/day";
 import { kettleChoices, writtenKettle } from "@/lib/ui/recipe/kettle-choices";
 import { RecipeLedger } from "@/lib/ui/recipe/recipe-ledger";
-import { RecipeSheet } from "@/lib/ui/sheet/recipe-sheet";
+import { PaperSheet } from "@/lib/ui/sheet/paper-sheet";
 import { ExportLinks } from "../../../export-links";
 
 interface RevisionPageProps {
@@ -43,25 +44,27 @@ export default async function RevisionPage({ params }: RevisionPageProps) {
           <Link href={`${home}/kettles?rev=${rev}`}>On every kettle</Link>
         </span>
       </p>
-      <RecipeSheet
-        rev={rev}
-        kettle={content.writtenOn.name}
-        equipment={content.writtenOn.equipment}
-        ambient={content.writtenOn.ambient}
-        recipe={content.recipe}
-        notes={content.notes}
-        preferences={member.preferences}
-      />
-      <div className="print:hidden">
+      <PaperSheet
+        sheet={{
+          rev: rev,
+          kettle: content.writtenOn.name,
+          equipment: content.writtenOn.equipment,
+          ambient: content.writtenOn.ambient,
+          recipe: content.recipe,
+          notes: content.notes,
+          preferences: member.preferences,
+        }}
+      >
         <RecipeLedger
           title={title}
           content={content}
           kettles={[writtenKettle(content), ...kettleChoices(kettles, member.userId)]}
           preferences={member.preferences}
+          ranges={revisionIntervals(found)}
           saving={null}
         />
         <ExportLinks recipes={`/s/${member.spaceSlug}/recipes`} id={id} rev={rev} />
-      </div>
+      </PaperSheet>
     </>
   );
 }
