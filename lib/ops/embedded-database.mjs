@@ -11,6 +11,8 @@ import { run } from "./run.mjs";
 
 // Sorted and lower-cased the same on every machine, whatever languages it has installed.
 const CLUSTER = ["--encoding=UTF8", "--locale=C", "--locale-provider=builtin", "--builtin-locale=C.UTF-8"];
+// Room for the search of a large club: what PostgreSQL takes of itself makes it fetch pages of a rare word one by one.
+const MEMORY = ["-c shared_buffers=384MB"];
 // A throw-away database may lose everything in a power cut, and is faster for it.
 const CARELESS = ["-c fsync=off", "-c synchronous_commit=off", "-c full_page_writes=off"];
 
@@ -107,7 +109,7 @@ async function startServer(data, postgres, port, flags) {
   // No socket file: the port is enough, and two databases cannot quarrel about its place.
   const options = [`-p ${port}`, "-c listen_addresses=127.0.0.1", "-c unix_socket_directories=''", "-c timezone=UTC"];
   const log = join(data, "server.log");
-  const args = ["start", "-w", "-t", "60", "-l", log, "-o", [...options, ...flags].join(" ")];
+  const args = ["start", "-w", "-t", "60", "-l", log, "-o", [...options, ...MEMORY, ...flags].join(" ")];
   const { code } = await control(data, postgres, args);
   if (code === 0) return;
   const told = await readFile(log, "utf8").catch(() => "");
