@@ -4,7 +4,6 @@ import { roleMay } from "@/lib/model/roles";
 import { countUnread } from "@/lib/server/notices/reads";
 import { optionalViewer, proveMember, requireMember } from "@/lib/server/session";
 import { SpaceNavigation } from "./space-navigation";
-import { SpaceSearch } from "./space-search";
 
 const NOT_FOUND = "Not found";
 
@@ -29,16 +28,13 @@ export default async function SpaceLayout({ params, children }: SpaceLayoutProps
   return (
     <>
       <div className="no-print border-b border-rule">
-        <div className="mx-auto flex max-w-[76rem] flex-wrap items-center justify-between gap-x-6 px-4">
-          <SpaceNavigation
-            slug={spaceSlug}
-            name={spaceName}
-            hasPeople={spaceKind === "club"}
-            mayOrder={roleMay(role, "order")}
-            unread={unread}
-          />
-          <SpaceSearch slug={spaceSlug} name={spaceName} />
-        </div>
+        <SpaceNavigation
+          slug={spaceSlug}
+          name={spaceName}
+          hasPeople={spaceKind === "club"}
+          mayOrder={roleMay(role, "order")}
+          unread={unread}
+        />
       </div>
       <main id="content" tabIndex={-1} className="page">
         {children}

@@ -2,6 +2,9 @@
 
 import Link from "next/link";
 import { usePathname } from "next/navigation";
+import { useState } from "react";
+import { SpaceSearch } from "./space-search";
+import { Unread } from "./unread";
 
 const PARTS = [
   { path: "recipes", label: "Recipes" },
@@ -28,33 +31,44 @@ interface SpaceNavigationProps {
   readonly unread: number;
 }
 
-/** The space and its parts; the one that is open says so. */
+/** The space and its parts; the one that is open says so. On a phone the parts fold away below one button. */
 export function SpaceNavigation({ slug, name, hasPeople, mayOrder, unread }: SpaceNavigationProps) {
   const pathname = usePathname();
+  // Whoever has gone to another page has chosen.
+  const [openAt, setOpenAt] = useState<string | null>(null);
+  const isOpen = openAt === pathname;
   const home = `/s/${slug}`;
   const parts = PARTS.filter(({ path }) => (hasPeople || !TOGETHER.includes(path)) && (mayOrder || path !== "orders"));
   return (
-    <nav aria-label={name} className="local-nav flex flex-wrap gap-x-8">
-      <Link href={home} aria-current={pathname === home ? "page" : undefined} className="font-semibold">
+    <nav aria-label={name} className="local-nav mx-auto flex max-w-[76rem] flex-wrap items-center gap-x-6 px-4">
+      <Link href={home} aria-current={pathname === home ? "page" : undefined} className="min-w-0 font-semibold">
         {name}
       </Link>
-      <ul className="flex flex-wrap gap-x-5">
-        {parts.map(({ path, label }) => (
-          <li key={path}>
-            <Link href={`${home}/${path}`} aria-current={current(pathname, `${home}/${path}`)}>
-              {label}
-              {path === "notices" && unread > 0 ? (
-                <>
-                  <span aria-hidden className="count">
-                    {unread}
-                  </span>
-                  <span className="sr-only">{` (${unread} not read)`}</span>
-                </>
-              ) : null}
-            </Link>
-          </li>
-        ))}
-      </ul>
+      <button
+        type="button"
+        className="button-link fold-button ms-auto md:hidden"
+        aria-expanded={isOpen}
+        aria-controls="space-parts"
+        onClick={() => setOpenAt(isOpen ? null : pathname)}
+      >
+        Menu
+        {isOpen ? null : <Unread count={unread} />}
+      </button>
+      <div id="space-parts" className="fold w-full md:contents" data-open={isOpen || undefined}>
+        <div className="md:ms-auto">
+          <SpaceSearch slug={slug} name={name} />
+        </div>
+        <ul className="grid w-full grid-cols-2 gap-x-5 md:flex md:flex-wrap">
+          {parts.map(({ path, label }) => (
+            <li key={path}>
+              <Link href={`${home}/${path}`} aria-current={current(pathname, `${home}/${path}`)}>
+                {label}
+                {path === "notices" ? <Unread count={unread} /> : null}
+              </Link>
+            </li>
+          ))}
+        </ul>
+      </div>
     </nav>
   );
 }
