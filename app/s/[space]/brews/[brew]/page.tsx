@@ -4,7 +4,7 @@ import { cache } from "react";
 import { findBrew } from "@/lib/server/brews/reads";
 import { requireMember } from "@/lib/server/session";
 import { BrewHeading } from "@/lib/ui/brew/brew-heading";
-import { planOf } from "@/lib/ui/brew/plan-of";
+import { planOf } from "@/lib/model/brew-plan";
 import { moveBrewAction, recordReadingAction } from "./actions";
 import { BrewLots } from "./brew-lots";
 import { ReadingLog } from "./reading-log";

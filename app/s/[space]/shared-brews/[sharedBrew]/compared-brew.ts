@@ -1,8 +1,8 @@
 import type { ComparedRow, LedgerComparison } from "@/lib/calc/compare";
 import type { QuantityId } from "@/lib/calc/ledger";
 import type { Brew } from "@/lib/model/brew";
-import { comparisonOf } from "@/lib/ui/brew/comparison-of";
-import { planOf } from "@/lib/ui/brew/plan-of";
+import { comparisonOf } from "@/lib/model/brew-comparison";
+import { planOf } from "@/lib/model/brew-plan";
 
 /** One brewer's batch with what was planned and measured; null where the library refuses its figures. */
 export interface ComparedBrew {

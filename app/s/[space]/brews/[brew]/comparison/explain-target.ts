@@ -1,5 +1,5 @@
 import { explain, type ExplainedNumber } from "@/lib/calc/explain";
-import { planOf } from "@/lib/ui/brew/plan-of";
+import { planOf } from "@/lib/model/brew-plan";
 import { explainDerived } from "./explain-derived";
 import { explainDifference } from "./explain-difference";
 import { explainExtract } from "./explain-extract";
