@@ -1,5 +1,6 @@
 import { z } from "zod";
 import type { ComparedRow } from "@/lib/calc/compare";
+import type { SourceReference } from "@/lib/calc/explain";
 import { QUANTITIES, type QuantityId } from "@/lib/calc/ledger";
 import { recordId } from "./written";
 
@@ -50,7 +51,8 @@ const account = z.strictObject({
   words: z.string(),
   equation: z.string(),
   validRange: z.string(),
-  sources: z.array(z.strictObject({ anchor: z.string(), title: z.string() })),
+  // lib/calc wrote them, and nobody else writes here; their list is not spelt out a second time.
+  sources: z.array(z.custom<SourceReference>((value) => typeof value === "object" && value !== null)),
 });
 
 /** What is kept of a result: its figures as they were, and how each of the planned ones came about. */

@@ -5,7 +5,7 @@ import { FEWEST_BREWERS, measuredBrews, resultOf } from "@/lib/model/result-of-b
 import { AppError } from "../app-error";
 import { writeAudit } from "../audit";
 import { CALC_VERSION } from "../calc-version";
-import { directory, inSpace } from "../db";
+import { directory, inSpace, toJson } from "../db";
 import { requireAbility } from "../permissions";
 import { findRevision } from "../recipes/reads";
 import type { Member } from "../session";
@@ -21,7 +21,14 @@ export async function publishResult(member: Member, order: NewResult): Promise<{
   const { spaceId, userId } = member;
   const { title, recipeId, content } = await readResult(member, order.sharedBrewId);
   const key = { sourceSpaceId: spaceId, id: order.id };
-  const row = { ...key, sharedBrewId: order.sharedBrewId, recipeId, title, content, publishedBy: userId };
+  const row = {
+    ...key,
+    sharedBrewId: order.sharedBrewId,
+    recipeId,
+    title,
+    content: toJson(content),
+    publishedBy: userId,
+  };
   const { address, isNew } = await inSpace(spaceId, userId, async (tx) => {
     const { count } = await tx.publicResult.createMany({
       data: [{ ...row, address: addressFor(title), calcVersion: CALC_VERSION }],

@@ -12,19 +12,6 @@ export interface ComparedBrew {
   readonly comparison: LedgerComparison | null;
 }
 
-/** What is set side by side across brewers, in the order of the process. */
-export const ACROSS_QUANTITIES = [
-  "lauter.efficiency",
-  "kettle.preBoil",
-  "kettle.preBoilGravity",
-  "fermenter.volume",
-  "fermenter.originalExtract",
-  "fermenter.efficiency",
-  "fermenter.attenuation",
-  "fermenter.finalExtract",
-  "package.alcohol",
-] as const satisfies readonly QuantityId[];
-
 export function comparedBrews(brews: readonly Brew[]): readonly ComparedBrew[] {
   const sheets = new Map<string, number>();
   for (const { brewerId } of brews) sheets.set(brewerId, (sheets.get(brewerId) ?? 0) + 1);
