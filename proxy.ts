@@ -1,6 +1,7 @@
 import { NextResponse, type NextRequest } from "next/server";
 import { environment } from "@/lib/server/environment";
 import { isWithdrawn } from "@/lib/server/publications/withdrawn";
+import { withdrawnPage } from "@/lib/server/publications/withdrawn-page";
 import { isSameOrigin, originOf } from "@/lib/server/same-origin";
 
 /**
@@ -17,21 +18,27 @@ export async function proxy(request: NextRequest): Promise<NextResponse> {
   }
   const nonce = btoa(crypto.randomUUID());
   const policy = contentPolicy(nonce);
-  const headers = new Headers(request.headers);
-  headers.set("x-gylebook-path", `${request.nextUrl.pathname}${request.nextUrl.search}`);
-  headers.set("content-security-policy", policy);
-  const isGone = await leadsToWithdrawn(request.nextUrl.pathname);
-  const response = isGone
-    ? NextResponse.rewrite(new URL(WITHDRAWN_PAGE, request.url), { status: 410, request: { headers } })
-    : NextResponse.next({ request: { headers } });
-  if (isGone) response.headers.set("x-robots-tag", "noindex");
+  const response = (await leadsToWithdrawn(request.nextUrl.pathname)) ? gone(nonce) : next(request, policy);
   response.headers.set("content-security-policy", policy);
   response.headers.set("referrer-policy", "same-origin");
   response.headers.set("x-content-type-options", "nosniff");
   return response;
 }
 
-const WITHDRAWN_PAGE = "/p/withdrawn";
+function next(request: NextRequest, policy: string): NextResponse {
+  const headers = new Headers(request.headers);
+  headers.set("x-gylebook-path", `${request.nextUrl.pathname}${request.nextUrl.search}`);
+  headers.set("content-security-policy", policy);
+  return NextResponse.next({ request: { headers } });
+}
+
+function gone(nonce: string): NextResponse {
+  return new NextResponse(withdrawnPage(nonce), {
+    status: 410,
+    headers: { "content-type": "text/html; charset=utf-8", "cache-control": "no-store", "x-robots-tag": "noindex" },
+  });
+}
+
 const PUBLISHED = /^\/p\/(?:results\/)?([a-z0-9-]{8,80})(?:\/|$)/;
 
 /** A public address, or the picture that goes with it. */

@@ -1,19 +1,9 @@
-import { expect, test, type Page } from "playwright/test";
+import { expect, test } from "playwright/test";
 import { DEMO_PEOPLE } from "@/seed-demo/people";
 import { anotherContext } from "./support/another-context";
 import { violations } from "./support/axe";
 import { findDemoRecords } from "./support/club-addresses";
-
-const PNG = "89504e470d0a1a0a";
-
-/** Width and height as the file says them: ISO/IEC 15948, IHDR. */
-async function pictureOf(page: Page, address: string): Promise<{ readonly status: number; readonly size: string }> {
-  const answer = await page.request.get(address);
-  const file = await answer.body();
-  const isPng = file.subarray(0, 8).toString("hex") === PNG;
-  const size = isPng ? `${String(file.readUInt32BE(16))} × ${String(file.readUInt32BE(20))}` : "no picture";
-  return { status: answer.status(), size };
-}
+import { pictureOf } from "./support/picture";
 
 for (const width of [390, 1280]) {
   test(`the result of a shared brew is published, read by a visitor and withdrawn, at ${width} px`, async ({

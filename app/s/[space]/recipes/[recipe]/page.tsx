@@ -66,7 +66,10 @@ export default async function RecipePage({ params }: RecipePageProps) {
           preferences={member.preferences}
           own={offeredInRecipes(own)}
         >
-          <OtherDrafts drafts={drafts} />
+          <OtherDrafts
+            drafts={drafts.filter(({ isOwn }) => !isOwn).map(({ writerName, begunAt }) => ({ writerName, begunAt }))}
+            address={`${home}/drafts`}
+          />
         </RecipeScreen>
         <ExportLinks recipes={`/s/${member.spaceSlug}/recipes`} id={id} rev={rev} />
         <RevisionList home={home} revisions={revisions} />
