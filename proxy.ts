@@ -1,12 +1,15 @@
 import { NextResponse, type NextRequest } from "next/server";
 import { environment } from "@/lib/server/environment";
+import { isWithdrawn } from "@/lib/server/publications/withdrawn";
+import { withdrawnPage } from "@/lib/server/publications/withdrawn-page";
 import { isSameOrigin, originOf } from "@/lib/server/same-origin";
 
 /**
  * Turns away what would change something from another site's page, gives each request a content policy with a nonce of
- * its own, and tells pages their address. Who may see what is decided where the data are read, not here.
+ * its own, and tells pages their address. Who may see what is decided where the data are read, not here; only that
+ * something is gone is said here, because no page can answer 410.
  */
-export function proxy(request: NextRequest): NextResponse {
+export async function proxy(request: NextRequest): Promise<NextResponse> {
   // Actions and handlers ask the same again; left to itself, the framework answers some of these with an error of its own.
   const changes = request.method !== "GET" && request.method !== "HEAD";
   if (changes && !isSameOrigin(originOf(request.headers), environment.appOrigin)) {
@@ -15,14 +18,33 @@ export function proxy(request: NextRequest): NextResponse {
   }
   const nonce = btoa(crypto.randomUUID());
   const policy = contentPolicy(nonce);
-  const headers = new Headers(request.headers);
-  headers.set("x-gylebook-path", `${request.nextUrl.pathname}${request.nextUrl.search}`);
-  headers.set("content-security-policy", policy);
-  const response = NextResponse.next({ request: { headers } });
+  const response = (await leadsToWithdrawn(request.nextUrl.pathname)) ? gone(nonce) : next(request, policy);
   response.headers.set("content-security-policy", policy);
   response.headers.set("referrer-policy", "same-origin");
   response.headers.set("x-content-type-options", "nosniff");
   return response;
+}
+
+function next(request: NextRequest, policy: string): NextResponse {
+  const headers = new Headers(request.headers);
+  headers.set("x-gylebook-path", `${request.nextUrl.pathname}${request.nextUrl.search}`);
+  headers.set("content-security-policy", policy);
+  return NextResponse.next({ request: { headers } });
+}
+
+function gone(nonce: string): NextResponse {
+  return new NextResponse(withdrawnPage(nonce), {
+    status: 410,
+    headers: { "content-type": "text/html; charset=utf-8", "cache-control": "no-store", "x-robots-tag": "noindex" },
+  });
+}
+
+const PUBLISHED = /^\/p\/(?:results\/)?([a-z0-9-]{8,80})(?:\/|$)/;
+
+/** A public address, or the picture that goes with it. */
+async function leadsToWithdrawn(pathname: string): Promise<boolean> {
+  const [, address] = PUBLISHED.exec(pathname) ?? [];
+  return address !== undefined && isWithdrawn(address);
 }
 
 function contentPolicy(nonce: string): string {

@@ -1,7 +1,9 @@
+import { randomUUID } from "node:crypto";
 import { DAY_MS } from "@/lib/model/plain-day";
 import { createEquipment } from "@/lib/server/equipment/writes";
 import { createIngredient } from "@/lib/server/ingredients/writes";
 import { createLot } from "@/lib/server/lots/writes";
+import { publishResult } from "@/lib/server/publications/publish-result";
 import { publishRecipe } from "@/lib/server/publications/writes";
 import { createRecipe } from "@/lib/server/recipes/writes";
 import { seedBrew, type DemoBrew } from "./brews";
@@ -35,7 +37,7 @@ interface Kept<Thing> {
 /**
  * Fills an empty database with the invented demo club: thirteen people, twelve kettles, four recipes, and a shared brew
  * with five complete logs (one with a reading that is deliberately wrong) and one brew in progress; another shared brew is
- * only called, and the club orders for it.
+ * only called, and the club orders for it. The porter's recipe and the figures of the shared brew are published.
  */
 export async function seedDemoClub(): Promise<void> {
   await seedPeople();
@@ -128,6 +130,7 @@ async function seedBrews(kettles: readonly Kept<DemoKettle>[], recipes: readonly
   });
   await brewOf(porter, "Shed fifty", {});
   await seedParticipants(kettles, sharedBrewId);
+  await as("organiser", (member) => publishResult(member, { id: randomUUID(), sharedBrewId }));
 }
 
 /** Mads has seen the first version of the plan only; Emrys and Petra joined under the second, with days to come. */

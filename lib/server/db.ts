@@ -3,6 +3,7 @@ import { PrismaPg } from "@prisma/adapter-pg";
 import { Pool } from "pg";
 import { Prisma, PrismaClient } from "../../prisma/generated/client";
 import { environment } from "./environment";
+import { oneAtATime } from "./one-at-a-time";
 
 type DirectoryModel =
   | "appUser"
@@ -62,13 +63,20 @@ function openPool(): Pool {
   return pool;
 }
 
+async function openAdapter() {
+  const adapter = await new PrismaPg(openPool(), { disposeExternalPool: true }).connect();
+  const start = adapter.startTransaction.bind(adapter);
+  adapter.startTransaction = async (level) => oneAtATime(await start(level));
+  return adapter;
+}
+
 function createClient(): PrismaClient {
   return new PrismaClient({
     // The pool is made at the first query, because a build loads this file without a database.
     adapter: {
       provider: "postgres",
       adapterName: "@prisma/adapter-pg",
-      connect: () => new PrismaPg(openPool(), { disposeExternalPool: true }).connect(),
+      connect: openAdapter,
     },
     transactionOptions: TRANSACTION_LIMITS,
   });

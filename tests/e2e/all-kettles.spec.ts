@@ -85,6 +85,12 @@ for (const [where, width] of Object.entries(WIDTHS)) {
       await organiser.getByRole("button", { name: "Take it back" }).click();
       await expect(organiser.getByText("Chosen by")).toHaveCount(0);
       await other.close();
+      // The member's table was read before; what opens from it is of now.
+      await rowOf(page, SMALL).getByRole("button", { name: words }).click();
+      await expect(panel.getByRole("button", { name: /^Choose ?: / }).first()).toBeVisible();
+      await expect(panel.getByText("Chosen by")).toHaveCount(0);
+      await page.keyboard.press("Escape");
+      await expect(rowOf(page, SMALL).getByRole("button", { name: /^Does not fit/ })).toBeVisible();
     });
   });
 }

@@ -2,6 +2,7 @@ import { expect, test } from "playwright/test";
 import { anotherContext } from "./support/another-context";
 import { violations } from "./support/axe";
 import { ownTitle, writeRecipe } from "./support/own-recipe";
+import { pictureOf } from "./support/picture";
 import { personOf, signInAs } from "./support/sign-in";
 
 for (const width of [390, 1280]) {
@@ -28,6 +29,8 @@ for (const width of [390, 1280]) {
     await expect(visitor.locator("link[rel=canonical]")).toHaveAttribute("href", new RegExp(`${address}$`));
     await expect(visitor.locator("meta[property='og:title']")).toHaveAttribute("content", title);
     await expect(visitor.locator("meta[name=robots]")).toHaveAttribute("content", "index, follow");
+    await expect(visitor.locator("meta[property='og:image']")).toHaveAttribute("content", /\/card\.png$/);
+    expect(await pictureOf(visitor, `${address}/card.png`)).toEqual({ status: 200, size: "1200 × 630" });
     const seen = await visitor.content();
     for (const secret of [personOf("organiser").name, personOf("organiser").email, "/s/hollowmere"]) {
       expect(seen).not.toContain(secret);
@@ -43,9 +46,11 @@ for (const width of [390, 1280]) {
     await page.getByRole("button", { name: "Withdraw revision 1" }).click();
     await expect(page.getByText(/^Revision 1, withdrawn/)).toBeVisible();
     const gone = await visitor.goto(address);
-    expect(gone?.status()).toBe(404);
-    await expect(visitor.getByRole("heading", { level: 1 })).toHaveText("Nothing is published here");
+    expect(gone?.status()).toBe(410);
+    await expect(visitor.getByRole("heading", { level: 1 })).toHaveText("Withdrawn");
+    await expect(visitor.locator("meta[name=robots]")).toHaveAttribute("content", "noindex, nofollow");
     expect(await visitor.content()).not.toContain(title);
+    expect(await pictureOf(visitor, `${address}/card.png`)).toEqual({ status: 410, size: "no picture" });
     await context.close();
   });
 }

@@ -69,8 +69,32 @@ test("a draft is told to the other writer, and the second version lives on as a 
 
   await expect(second.getByRole("heading", { level: 1, name: `${title} of mine` })).toBeVisible();
   await expect(second.getByLabel("Notes", { exact: true })).toHaveValue("Mine");
+  // It goes back to what the draft was begun on, and says whose that was.
+  const origin = second.getByRole("link", { name: new RegExp(`“${title}”, revision 1, in`) });
+  await expect(origin).toBeVisible();
+  await expect(second.getByText(/ by Mads Underbough/)).toBeVisible();
   await openRecipe(second, title);
   await expect(second.getByLabel("Notes", { exact: true })).toHaveValue("Theirs");
+  await other.close();
+});
+
+test("a draft that somebody begins later shows on a page that is open already", async ({ page, browser }) => {
+  const title = ownTitle("Watched");
+  await signInAs(page, "member");
+  await writeRecipe(page, title);
+  await expect(page.getByRole("list", { name: "Drafts of others" })).toHaveCount(0);
+  const other = await anotherContext(browser);
+  const second = await other.newPage();
+  await signInAs(second, "organiser");
+  await openRecipe(second, title);
+  await second.getByLabel("Notes", { exact: true }).fill("Begun later");
+  await expect(second.getByText(/^Saved \d\d:\d\d/)).toBeVisible();
+  await page.evaluate(() => window.dispatchEvent(new Event("focus")));
+  await expect(page.getByRole("list", { name: "Drafts of others" })).toContainText("has a draft of this recipe, begun");
+  await second.getByRole("button", { name: "Discard the draft" }).click();
+  await second.getByRole("button", { name: "Discard it for good" }).click();
+  // Also without anybody doing anything.
+  await expect(page.getByRole("list", { name: "Drafts of others" })).toHaveCount(0, { timeout: 40_000 });
   await other.close();
 });
 

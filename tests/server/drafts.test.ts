@@ -4,6 +4,9 @@ import { DEFAULT_PREFERENCES } from "@/lib/model/preferences";
 import { draftChange, type DraftChange } from "@/lib/model/recipe-draft";
 import { findDraft, listDrafts } from "@/lib/server/drafts/reads";
 import { discardDraft, saveDraft } from "@/lib/server/drafts/writes";
+import { keepAsCopy } from "@/lib/server/recipes/copy";
+import { findFamily } from "@/lib/server/recipes/family";
+import { findOrigin } from "@/lib/server/recipes/origin";
 import { findRecipe } from "@/lib/server/recipes/reads";
 import { createRecipe, saveRevision } from "@/lib/server/recipes/writes";
 import { parsedRecipe } from "../support/brewing";
@@ -128,3 +131,41 @@ describe("draftChange", () => {
 function rowAt(_: unknown, i: number): object {
   return { key: `new-${String(i)}`, cells: {} };
 }
+
+describe("a draft that is kept as a recipe of its own", () => {
+  it("goes back to the revision that it was begun on, credits its author, and ends as a draft", async () => {
+    const { organiser, member } = await newClub("member");
+    const { id } = await createRecipe(organiser, parsedRecipe("Old ale"));
+    const { content } = parsedRecipe();
+    const theirs = { id, baseRev: 1, title: "Newer ale", message: "", content: { ...content, notes: "Theirs" } };
+    await saveRevision(organiser, theirs);
+    expect(await saveDraft(member, change({ id, baseRev: 1, lockVersion: 0 }))).toMatchObject({ ok: true });
+    const mine = { id, baseRev: 1, title: "My ale", message: "Mine", content: { ...content, notes: "Mine" } };
+    const { id: own } = await keepAsCopy(member, mine);
+
+    expect(await findRecipe(member, own)).toMatchObject({
+      title: "My ale",
+      message: "Mine",
+      content: { notes: "Mine" },
+    });
+    expect(await findOrigin(member, own)).toMatchObject({
+      credits: [{ title: "Newer ale", author: "Olga Organiser" }],
+      link: { recipeId: id },
+      rev: 1,
+    });
+    expect((await findRecipe(member, id))?.content.notes).toBe("Theirs");
+    expect(await findDraft(member, id)).toBeNull();
+    const family = JSON.stringify(await findFamily(member, id));
+    expect(family).toContain("My ale");
+  });
+
+  it("needs the right to write, and a revision of this club", async () => {
+    const { organiser, judge } = await newClub("judge");
+    const { organiser: stranger } = await newClub();
+    const { id } = await createRecipe(organiser, parsedRecipe("Old ale"));
+    const draft = { id, baseRev: 1, ...parsedRecipe("Mine") };
+    await expect(keepAsCopy(judge, draft)).rejects.toMatchObject({ code: "FORBIDDEN" });
+    await expect(keepAsCopy(stranger, draft)).rejects.toMatchObject({ code: "NOT_FOUND" });
+    await expect(keepAsCopy(organiser, { ...draft, baseRev: 2 })).rejects.toMatchObject({ code: "NOT_FOUND" });
+  });
+});

@@ -15,6 +15,7 @@ const NOT_CONTENT = [
   "audit_log",
   "audit_log_default",
   "public_recipe",
+  "public_result",
   "stat_contrib",
   "recipe_lineage",
 ];

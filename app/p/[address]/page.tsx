@@ -4,7 +4,6 @@ import Link from "next/link";
 import { notFound } from "next/navigation";
 import { cache } from "react";
 import { DEFAULT_PREFERENCES } from "@/lib/model/preferences";
-import { environment } from "@/lib/server/environment";
 import { findPublished } from "@/lib/server/publications/reads";
 import { optionalViewer } from "@/lib/server/session";
 import { listWritableSpaces } from "@/lib/server/spaces/writable";
@@ -14,6 +13,7 @@ import { Notice } from "@/lib/ui/notice";
 import { PageMain } from "@/lib/ui/page-main";
 import { writtenKettle } from "@/lib/ui/recipe/kettle-choices";
 import { RecipeLedger } from "@/lib/ui/recipe/recipe-ledger";
+import { publicMetadata } from "../public-metadata";
 import { copyPublishedAction } from "./actions";
 import { previewText } from "./preview-text";
 
@@ -25,19 +25,11 @@ const read = cache(async (address: string) => (await findPublished(address)) ?? 
 
 export async function generateMetadata({ params }: PublishedPageProps): Promise<Metadata> {
   const published = await read((await params).address);
-  const { title, address } = published;
-  const description = previewText(published);
-  const url = `/p/${address}`;
-  const origin = environment.appOrigin;
-  return {
-    ...(origin === null ? {} : { metadataBase: new URL(origin) }),
-    title,
-    description,
-    alternates: { canonical: url },
-    robots: { index: true, follow: true },
-    openGraph: { type: "article", siteName: "Gylebook", title, description, url },
-    twitter: { card: "summary", title, description },
-  };
+  return publicMetadata({
+    title: published.title,
+    description: previewText(published),
+    url: `/p/${published.address}`,
+  });
 }
 
 export default async function PublishedPage({ params }: PublishedPageProps) {

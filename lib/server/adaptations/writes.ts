@@ -24,13 +24,14 @@ async function write(tx: SpaceTransaction, member: Member, change: AdaptationCha
   const { spaceId, userId } = member;
   const { recipeId, rev, equipmentId, lockVersion, choice } = change;
   const key = { spaceId, recipeId, rev, equipmentId };
-  const [revision, kettle] = await Promise.all([
-    tx.recipeRevision.findUnique({
-      where: { spaceId_recipeId_rev: { spaceId, recipeId, rev } },
-      select: { rev: true },
-    }),
-    tx.equipment.findUnique({ where: { spaceId_id: { spaceId, id: equipmentId } }, select: { ownerUserId: true } }),
-  ]);
+  const revision = await tx.recipeRevision.findUnique({
+    where: { spaceId_recipeId_rev: { spaceId, recipeId, rev } },
+    select: { rev: true },
+  });
+  const kettle = await tx.equipment.findUnique({
+    where: { spaceId_id: { spaceId, id: equipmentId } },
+    select: { ownerUserId: true },
+  });
   if (revision === null || kettle === null) throw new AppError("NOT_FOUND", "There is no such recipe or kettle here.");
   if (!mayChangeEquipment(member, kettle.ownerUserId)) {
     throw new AppError("FORBIDDEN", "Only the owner of this kettle or an organiser chooses for it.");

@@ -5,9 +5,7 @@ import { recipeContent } from "@/lib/model/recipe-content";
 import { inSpace } from "../db";
 import { isRecordId } from "../record-id";
 import type { Member } from "../session";
-
-/** Nobody's space: in it the database shows the commons and nothing else. */
-const NOWHERE = "00000000-0000-0000-0000-000000000000";
+import { NOWHERE } from "./nowhere";
 
 /** What everybody reads at an address; null where nothing is published, or not any more. */
 export async function findPublished(address: string): Promise<PublishedRecipe | null> {

@@ -1,5 +1,4 @@
 import "server-only";
-import { randomInt } from "node:crypto";
 import { storedCredits, type Credit } from "@/lib/model/lineage";
 import type { NewPublication } from "@/lib/model/publication";
 import { recipeContent, type RecipeContent } from "@/lib/model/recipe-content";
@@ -8,11 +7,7 @@ import { writeAudit } from "../audit";
 import { directory, inSpace, type SpaceTransaction } from "../db";
 import { requireAbility } from "../permissions";
 import type { Member } from "../session";
-
-/** Without vowels and without letters that are mistaken for digits: no words, and easy to read out. */
-const LETTERS = "bcdfghjkmnpqrstvwxz23456789";
-const LETTERS_IN_ADDRESS = 8;
-const LONGEST_NAME = 60;
+import { addressFor } from "./address";
 
 /**
  * Shows a revision to everybody. An organiser decides it; the name of the author stands there only by the author's own
@@ -76,16 +71,6 @@ function withoutKettleName(content: RecipeContent): RecipeContent {
   const { writtenOn } = content;
   const equipment = { ...writtenOn.equipment, name: PUBLIC_KETTLE };
   return { ...content, writtenOn: { ...writtenOn, name: PUBLIC_KETTLE, equipment } };
-}
-
-function addressFor(title: string): string {
-  const plain = title.normalize("NFKD").toLowerCase().replaceAll(/\p{M}/gu, "");
-  const words = plain
-    .replaceAll(/[^a-z0-9]+/g, "-")
-    .slice(0, LONGEST_NAME)
-    .replaceAll(/^-+|-+$/g, "");
-  const letters = Array.from({ length: LETTERS_IN_ADDRESS }, () => LETTERS[randomInt(LETTERS.length)]).join("");
-  return words === "" ? letters : `${words}-${letters}`;
 }
 
 /** Takes a published text back. Its address says so from then on, and leads nowhere else. */

@@ -1,11 +1,13 @@
 import "server-only";
+import { randomUUID } from "node:crypto";
 import { storedCredits, withCredit, type Credit, type NewCopy } from "@/lib/model/lineage";
-import { recipeContent, type RecipeContent } from "@/lib/model/recipe-content";
+import { recipeContent, type NewRevision, type RecipeContent } from "@/lib/model/recipe-content";
 import { displayNames } from "../accounts/names";
 import { AppError } from "../app-error";
 import { CALC_VERSION } from "../calc-version";
 import { contentHash } from "../content-hash";
 import { inSpace, isUniqueViolation, toJson, type SpaceTransaction } from "../db";
+import { endDraft } from "../drafts/writes";
 import { requireAbility } from "../permissions";
 import { fileFigures } from "../search/figures";
 import type { Member } from "../session";
@@ -77,11 +79,28 @@ export async function keepCopy(
   return { id };
 }
 
+/**
+ * Keeps a draft as a recipe of its own, when somebody else published first. It goes back to the revision that the draft
+ * was based on, and credits it; the draft ends with it.
+ */
+export async function keepAsCopy(member: Member, draft: NewRevision): Promise<{ readonly id: string }> {
+  requireAbility(member, "write recipes");
+  const { id: recipeId, baseRev, title, content, message } = draft;
+  const original = await readOriginal(member, { recipeId, rev: baseRev });
+  if (original === null) throw new AppError("NOT_FOUND", "There is no such recipe here.");
+  const id = randomUUID();
+  await inSpace(member.spaceId, member.userId, async (tx) => {
+    await insertCopy(tx, member, { ...original, content }, { id, title, message });
+    await endDraft(tx, member, recipeId);
+  });
+  return { id };
+}
+
 async function insertCopy(
   tx: SpaceTransaction,
   { spaceId, userId }: Member,
   original: Original,
-  { id, title }: Pick<NewCopy, "id" | "title">,
+  { id, title, message = "" }: Pick<NewCopy, "id" | "title"> & { readonly message?: string },
 ): Promise<void> {
   const { content } = original;
   await tx.recipe.create({
@@ -108,7 +127,7 @@ async function insertCopy(
       contentHash: contentHash(content),
       calcVersion: CALC_VERSION,
       authorId: userId,
-      message: "",
+      message,
     },
   });
   await fileFigures(tx, spaceId, { id, content });

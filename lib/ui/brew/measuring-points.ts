@@ -2,7 +2,7 @@ import { MEASURABLE } from "@/lib/calc/compare";
 import { QUANTITIES, type QuantityId } from "@/lib/calc/ledger";
 import type { Step } from "@/lib/calc/runsheet";
 import { MEASURABLE_IDS, readingRange, type MeasurableId } from "@/lib/model/reading";
-import type { BrewPlan } from "./plan-of";
+import type { BrewPlan } from "@/lib/model/brew-plan";
 import type { MeasuringPoint } from "./reading-draft";
 import { instrumentsFor } from "./reading-instruments";
 

@@ -123,6 +123,12 @@ export class KettleStore {
     this.send(id, { kind: "keep", id, choice: kept.choice });
   };
 
+  /** The same with what somebody else chose, if it is later than what is shown. */
+  readonly keepLater = (id: string, kept: KeptChoice): void => {
+    const shown = this.shown.entries.find(({ key }) => key === id)?.kept?.lockVersion ?? 0;
+    if (kept.lockVersion > shown) this.keep(id, kept);
+  };
+
   async explain(id: string, number: ExplainableNumber): Promise<ExplainedCell | null> {
     return (await this.ask(id, (request) => ({ kind: "explain", request, id, number }))) as ExplainedCell | null;
   }

@@ -64,7 +64,8 @@ export function useSave(a: {
     isPending,
     baseRev,
     save: () => publish(saving.send),
-    saveCopy: () => publish(saving.sendCopy),
+    // The draft was based on this revision, whatever it would be saved on top of now.
+    saveCopy: () => publish((recipe) => saving.sendCopy({ ...recipe, baseRev: keeper.isOn() })),
   };
 }
 

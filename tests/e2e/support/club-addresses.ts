@@ -24,22 +24,23 @@ async function readRecords(page: Page): Promise<AddressParts> {
     sharedBrew: await idOf(page, "/shared-brews", "Autumn shared brew: Millrace Pale Ale"),
     ingredient: await idOf(page, "/ingredients?whose=club&kind=yeast", "Club house ale yeast (invented)"),
     lot: await idOf(page, "/ingredients?whose=club&kind=salt", /Jar on the shelf/),
-    address: await publicAddress(page),
+    address: await publicAddress(page, "/recipes", "Coal Quay Porter"),
+    result: await publicAddress(page, "/shared-brews", "Autumn shared brew: Millrace Pale Ale"),
     order,
     item: await idOf(page, `/orders/${order}`, "Pale ale malt"),
   };
 }
 
-/** The public address of the recipe that the demo club published. */
-async function publicAddress(page: Page): Promise<string> {
-  const porter = await idOf(page, "/recipes", "Coal Quay Porter");
-  await page.goto(`/s/hollowmere/recipes/${porter}/publish`);
+/** The last part of the public address of what the demo club published. */
+async function publicAddress(page: Page, list: string, title: string): Promise<string> {
+  await page.goto(`/s/hollowmere${list}/${await idOf(page, list, title)}/publish`);
   const href = await page
     .getByRole("link", { name: /^\/p\// })
     .first()
     .getAttribute("href");
-  if (href === null) throw new Error("the demo club has published nothing");
-  return href.slice("/p/".length);
+  const [, address] = /\/([a-z0-9-]+)$/.exec(href ?? "") ?? [];
+  if (address === undefined) throw new Error(`the demo club has published nothing of ${title}`);
+  return address;
 }
 
 async function idOf(page: Page, list: string, link: string | RegExp): Promise<string> {
@@ -65,5 +66,6 @@ export function nowhere(space: string): AddressParts {
     order: id,
     item: id,
     address: `nothing-${id}`,
+    result: `nothing-${id}`,
   };
 }

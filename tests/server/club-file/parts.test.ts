@@ -4,7 +4,16 @@ import { CLUB_PARTS, LEFT_OUT } from "@/lib/model/club-file/parts";
 import { connectAs } from "../../support/sql-session";
 
 /** What has a space_id and is no content of a club: the directory, and the commons. */
-const NO_CONTENT = ["space", "membership", "invite", "audit_log", "calendar_token", "public_recipe", "stat_contrib"];
+const NO_CONTENT = [
+  "space",
+  "membership",
+  "invite",
+  "audit_log",
+  "calendar_token",
+  "public_recipe",
+  "public_result",
+  "stat_contrib",
+];
 
 let owner: Client;
 

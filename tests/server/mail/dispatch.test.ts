@@ -1,3 +1,4 @@
+import { Client } from "pg";
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { directory, inSpace } from "@/lib/server/db";
 import { dispatchMail } from "@/lib/server/mail/dispatch";
@@ -9,6 +10,7 @@ import type { Member } from "@/lib/server/session";
 import { newClub } from "../../support/club";
 import { catchMail, type MailCatcher } from "../../support/mail-catcher";
 import { callSharedBrew, joiningOf, newKettle, planChangeOf } from "../../support/shared-brew";
+import { connectAs } from "../../support/sql-session";
 
 const FROM = "Brewing circle <circle@club.example>";
 
@@ -137,6 +139,47 @@ describe("a change of the plan", () => {
     await expect(changePlan(organiser, planChangeOf(sharedBrewId, { rev: 99 }))).rejects.toThrow();
     expect(await listNotices(member)).toEqual([]);
     expect(await outboxOf(member)).toEqual([]);
+  });
+});
+
+describe("the question where mail is due", () => {
+  const due = async () => {
+    const app = await connectAs("gyle_app");
+    const { rows } = await app.query<{ id: string }>("SELECT id FROM spaces_with_due('notice by mail') AS id");
+    await app.end();
+    return rows.map(({ id }) => id);
+  };
+
+  it("names the spaces where something is due now, and no other", async () => {
+    const { organiser, sharedBrewId } = await joined();
+    const { organiser: idle } = await joined();
+    expect(await due()).not.toContain(organiser.spaceId);
+    await changePlan(organiser, planChangeOf(sharedBrewId));
+    expect(await due()).toContain(organiser.spaceId);
+    expect(await due()).not.toContain(idle.spaceId);
+    await dispatchMail(first());
+    expect(await due()).not.toContain(organiser.spaceId);
+  });
+
+  it("is one statement where nothing is due, however many spaces there are", async () => {
+    await joined();
+    await dispatchMail(first());
+    const query = vi.spyOn(Client.prototype, "query");
+    expect(await dispatchMail(first())).toBe(0);
+    expect(query).toHaveBeenCalledTimes(1);
+    query.mockRestore();
+  });
+
+  it("shows nobody a line of another space, and is nobody's to ask as", async () => {
+    const { organiser, sharedBrewId } = await joined();
+    await changePlan(organiser, planChangeOf(sharedBrewId));
+    const app = await connectAs("gyle_app");
+    expect((await app.query("SELECT id FROM outbox")).rows).toEqual([]);
+    const owner = await connectAs("owner");
+    for (const client of [app, owner]) {
+      await expect(client.query("SET ROLE gyle_postman")).rejects.toThrow("permission denied");
+      await client.end();
+    }
   });
 });
 

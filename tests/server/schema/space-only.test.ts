@@ -15,6 +15,7 @@ const OUTSIDE_A_SPACE = [
   "calendar_token",
   "audit_log",
   "public_recipe",
+  "public_result",
   "stat_contrib",
   "recipe_lineage",
 ];

@@ -7,12 +7,36 @@ import { listNotices } from "@/lib/server/notices/reads";
 import { saveRevision } from "@/lib/server/recipes/writes";
 import { changePlan } from "@/lib/server/shared-brews/change-plan";
 import { joinSharedBrew, markPlanSeen } from "@/lib/server/shared-brews/participants";
+import { findPlanBehind } from "@/lib/server/shared-brews/plan-behind";
 import { findSharedBrew, findSharedBrewPlan, listPlanVersions } from "@/lib/server/shared-brews/reads";
 import { brewOf } from "../../support/brewing";
 import { join, newClub } from "../../support/club";
 import { callSharedBrew, joiningOf, newKettle, planChangeOf } from "../../support/shared-brew";
 import { sampleContent, sampleRecipe } from "../../support/sample-recipe";
 import { connectAs } from "../../support/sql-session";
+
+describe("a brew under an earlier plan", () => {
+  it("is told from which version to which, and one under the newest is told nothing", async () => {
+    const { organiser } = await newClub();
+    const called = await callSharedBrew(organiser);
+    const { sharedBrewId } = called;
+    const equipmentId = await newKettle(organiser);
+    const { id } = await planBrew(organiser, brewOf({ ...called, equipmentId }));
+    const { id: alone } = await planBrew(organiser, brewOf({ ...called, equipmentId, sharedBrewId: null }));
+    expect(await findPlanBehind(organiser, id)).toBeNull();
+    await changePlan(organiser, planChangeOf(sharedBrewId));
+    await changePlan(organiser, planChangeOf(sharedBrewId, { baseVersion: 2, window: null }));
+    expect(await findPlanBehind(organiser, id)).toMatchObject({
+      sharedBrewId,
+      equipmentId,
+      planned: { version: 1, window: { from: "2027-03-14" } },
+      present: { version: 3, window: null },
+    });
+    expect(await findPlanBehind(organiser, alone)).toBeNull();
+    const { organiser: stranger } = await newClub();
+    expect(await findPlanBehind(stranger, id)).toBeNull();
+  });
+});
 
 describe("changePlan", () => {
   it("adds a version and keeps the one before word for word", async () => {

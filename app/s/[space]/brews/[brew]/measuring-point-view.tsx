@@ -2,7 +2,7 @@ import Link from "next/link";
 import type { Brew } from "@/lib/model/brew";
 import type { Preferences } from "@/lib/model/preferences";
 import type { Reading } from "@/lib/model/reading";
-import { currentReadings } from "@/lib/ui/brew/current-readings";
+import { currentReadings } from "@/lib/model/current-readings";
 import { ReadingLine } from "@/lib/ui/brew/reading-line";
 import type { MeasuringPoint } from "@/lib/ui/brew/reading-draft";
 import { Quantity } from "@/lib/ui/quantity";

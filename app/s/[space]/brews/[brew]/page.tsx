@@ -4,9 +4,10 @@ import { cache } from "react";
 import { findBrew } from "@/lib/server/brews/reads";
 import { requireMember } from "@/lib/server/session";
 import { BrewHeading } from "@/lib/ui/brew/brew-heading";
-import { planOf } from "@/lib/ui/brew/plan-of";
+import { planOf } from "@/lib/model/brew-plan";
 import { moveBrewAction, recordReadingAction } from "./actions";
 import { BrewLots } from "./brew-lots";
+import { PlanBehindNotice } from "./plan-behind-notice";
 import { ReadingLog } from "./reading-log";
 import { RunSheet } from "./run-sheet";
 import { StateLine } from "./state-line";
@@ -37,6 +38,7 @@ export default async function BrewPage({ params }: BrewPageProps) {
   return (
     <div className="brew-day">
       <BrewHeading home={home} brew={brew} page="run sheet" />
+      <PlanBehindNotice member={member} brew={brew} />
       <section aria-label="State" className="my-6">
         <StateLine state={brew.state} />
         {brew.mayWrite ? (

@@ -1,7 +1,7 @@
 import { QUANTITIES } from "@/lib/calc/ledger";
 import type { Preferences } from "@/lib/model/preferences";
 import type { Reading } from "@/lib/model/reading";
-import { currentReadings } from "@/lib/ui/brew/current-readings";
+import { currentReadings } from "@/lib/model/current-readings";
 import { ReadingLine } from "@/lib/ui/brew/reading-line";
 
 /** Everything that was read, the latest first; what was corrected stays. */

@@ -1,7 +1,7 @@
 import type { Brew } from "@/lib/model/brew";
 import type { Preferences } from "@/lib/model/preferences";
 import { pointsOutsideSteps } from "@/lib/ui/brew/measuring-points";
-import type { BrewPlan } from "@/lib/ui/brew/plan-of";
+import type { BrewPlan } from "@/lib/model/brew-plan";
 import { MeasuringPointView } from "./measuring-point-view";
 import { firstCautions } from "./step-cautions";
 import { StepItem } from "./step-item";

@@ -2,7 +2,7 @@ import type { CautionId, Step } from "@/lib/calc/runsheet";
 import type { Brew } from "@/lib/model/brew";
 import type { Preferences } from "@/lib/model/preferences";
 import { pointsOfStep } from "@/lib/ui/brew/measuring-points";
-import type { BrewPlan } from "@/lib/ui/brew/plan-of";
+import type { BrewPlan } from "@/lib/model/brew-plan";
 import { MeasuringPointView } from "./measuring-point-view";
 import { StepCautions } from "./step-cautions";
 import { StepFigures } from "./step-figures";

@@ -56,7 +56,10 @@ export default async function RecipePage({ params }: RecipePageProps) {
           ranges={revisionIntervals(recipe)}
           own={offeredInRecipes(own)}
         >
-          <OtherDrafts drafts={drafts} />
+          <OtherDrafts
+            drafts={drafts.filter(({ isOwn }) => !isOwn).map(({ writerName, begunAt }) => ({ writerName, begunAt }))}
+            address={`${home}/drafts`}
+          />
         </RecipeScreen>
         <ExportLinks recipes={`/s/${member.spaceSlug}/recipes`} id={id} rev={rev} />
         <RevisionList home={home} revisions={revisions} />

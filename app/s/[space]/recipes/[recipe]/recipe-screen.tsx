@@ -7,8 +7,7 @@ import { RecipeLedger, type RecipeLedgerProps } from "@/lib/ui/recipe/recipe-led
 import { latestDraft } from "@/lib/ui/recipe/remembered-drafts";
 import type { NewerRevision, RecipeToSave } from "@/lib/ui/recipe/save-answer";
 import { discardDraftAction, saveDraftAction } from "../draft-actions";
-import { createRecipeAction } from "../new/actions";
-import { saveRevisionAction } from "./actions";
+import { keepMineAction, saveRevisionAction } from "./actions";
 
 interface RecipeScreenProps extends Omit<RecipeLedgerProps, "saving" | "title" | "content"> {
   readonly space: string;
@@ -33,8 +32,7 @@ export function RecipeScreen({ space, userId, id, head, draft, mayWrite, ...show
   const saving = {
     head,
     send,
-    sendCopy: ({ title, content, message }: RecipeToSave) =>
-      createRecipeAction({ space, draftId: id, title, content, message }),
+    sendCopy: (recipe: RecipeToSave) => keepMineAction({ space, id, ...recipe }),
     revisionStem: `/s/${space}/recipes/${id}/revisions/`,
     drafting: {
       id,

@@ -1,8 +1,8 @@
 import type { ComparedRow, LedgerComparison } from "@/lib/calc/compare";
 import type { QuantityId } from "@/lib/calc/ledger";
 import type { Brew } from "@/lib/model/brew";
-import { comparisonOf } from "@/lib/ui/brew/comparison-of";
-import { planOf } from "@/lib/ui/brew/plan-of";
+import { comparisonOf } from "@/lib/model/brew-comparison";
+import { planOf } from "@/lib/model/brew-plan";
 
 /** One brewer's batch with what was planned and measured; null where the library refuses its figures. */
 export interface ComparedBrew {
@@ -11,19 +11,6 @@ export interface ComparedBrew {
   readonly name: string;
   readonly comparison: LedgerComparison | null;
 }
-
-/** What is set side by side across brewers, in the order of the process. */
-export const ACROSS_QUANTITIES = [
-  "lauter.efficiency",
-  "kettle.preBoil",
-  "kettle.preBoilGravity",
-  "fermenter.volume",
-  "fermenter.originalExtract",
-  "fermenter.efficiency",
-  "fermenter.attenuation",
-  "fermenter.finalExtract",
-  "package.alcohol",
-] as const satisfies readonly QuantityId[];
 
 export function comparedBrews(brews: readonly Brew[]): readonly ComparedBrew[] {
   const sheets = new Map<string, number>();

@@ -1,12 +1,9 @@
 import type { Metadata } from "next";
 import Link from "next/link";
-import { notFound } from "next/navigation";
-import { cache } from "react";
 import { roleMay } from "@/lib/model/roles";
 import { listEquipment } from "@/lib/server/equipment/reads";
 import { findRevision } from "@/lib/server/recipes/reads";
-import { requireMember } from "@/lib/server/session";
-import { findSharedBrew, listPlanVersions } from "@/lib/server/shared-brews/reads";
+import { listPlanVersions } from "@/lib/server/shared-brews/reads";
 import { markPlanSeenAction } from "./actions";
 import { AcrossBrewers } from "./across-brewers";
 import { BrewerTable } from "./brewer-table";
@@ -15,25 +12,21 @@ import { LossMultiples } from "./loss-multiples";
 import { PlanNews } from "./plan-news";
 import { PlanSection } from "./plan-section";
 import { readNews } from "./read-news";
+import { readSharedBrew } from "./read-shared-brew";
 import { WhoTakesPart } from "./who-takes-part";
 
 interface SharedBrewPageProps {
   readonly params: Promise<{ readonly space: string; readonly sharedBrew: string }>;
 }
 
-const readSharedBrew = cache(
-  async (space: string, id: string) => (await findSharedBrew(await requireMember(space), id)) ?? notFound(),
-);
-
 export async function generateMetadata({ params }: SharedBrewPageProps): Promise<Metadata> {
   const { space, sharedBrew: id } = await params;
-  return { title: (await readSharedBrew(space, id)).title };
+  return { title: (await readSharedBrew(space, id)).shared.title };
 }
 
 export default async function SharedBrewPage({ params }: SharedBrewPageProps) {
   const { space, sharedBrew: id } = await params;
-  const member = await requireMember(space);
-  const shared = await readSharedBrew(space, id);
+  const { member, shared } = await readSharedBrew(space, id);
   const [recipe, kettles, versions] = await Promise.all([
     findRevision(member, shared.recipeId, shared.recipeRev),
     listEquipment(member),
@@ -68,6 +61,11 @@ export default async function SharedBrewPage({ params }: SharedBrewPageProps) {
       />
       <WhoTakesPart home={home} shared={shared} member={member} kettles={kettles} />
       {brews.length === 0 ? null : <SideBySide home={home} brews={brews} preferences={member.preferences} />}
+      {isOrganiser && brews.length > 0 ? (
+        <p className="no-print mt-8">
+          <Link href={`${home}/shared-brews/${id}/publish`}>Publish the result</Link>, for everybody to read
+        </p>
+      ) : null}
     </>
   );
 }

@@ -3,7 +3,7 @@ import type { ExplainedNumber, ExplanationInput, SourceReference } from "@/lib/c
 import { QUANTITIES } from "@/lib/calc/ledger";
 import type { Preferences } from "@/lib/model/preferences";
 import { readingRange, type Reading } from "@/lib/model/reading";
-import { currentReadings } from "@/lib/ui/brew/current-readings";
+import { currentReadings } from "@/lib/model/current-readings";
 import { WORT_CORRECTION } from "@/lib/ui/brew/read-gravity";
 import { uncertaintyText } from "@/lib/ui/brew/reading-uncertainty";
 import { displayUnit } from "@/lib/ui/display-unit";

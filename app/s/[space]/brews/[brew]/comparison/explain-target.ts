@@ -1,7 +1,7 @@
 import { explain, type ExplainedNumber } from "@/lib/calc/explain";
-import { planOf } from "@/lib/ui/brew/plan-of";
-import { explainDerived } from "./explain-derived";
-import { explainDifference } from "./explain-difference";
+import { planOf } from "@/lib/model/brew-plan";
+import { explainDerived } from "@/lib/ui/brew/explain-derived";
+import { explainDifference } from "@/lib/ui/brew/explain-difference";
 import { explainExtract } from "./explain-extract";
 import { explainReading } from "./explain-reading";
 import type { ExplainedTarget } from "./explained-target";
@@ -14,8 +14,8 @@ export function explainTarget(target: ExplainedTarget, explained: Explained): Ex
   if (column === "planned") return explainPlanned(id, explained);
   const row = explained.comparison.rows.find(({ quantity }) => quantity === id);
   if (row === undefined || row.measured === null) return null;
-  if (column === "difference") return explainDifference(row, explained);
-  return row.derived ? explainDerived(row, explained) : explainReading(row, explained);
+  if (column === "difference") return explainDifference(row, explained.preferences);
+  return row.derived ? explainDerived(row, explained.comparison.rows) : explainReading(row, explained);
 }
 
 function explainPlanned(

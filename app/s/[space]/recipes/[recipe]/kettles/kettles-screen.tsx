@@ -34,7 +34,10 @@ export function KettlesScreen({ first, spaceSlug, revision, preferences }: Kettl
   const { store, snapshot } = useKettles({ first, address, volume: view.volume });
   const isComplete = snapshot.computed === snapshot.kettleCount && snapshot.entries.length === snapshot.rowCount;
   const rows = useRows(snapshot, view, isComplete);
-  const { panel, questions, follow, close } = useKettlePanel(store);
+  const { panel, questions, follow, close } = useKettlePanel(
+    store,
+    `${home}/kettles/choice?rev=${String(revision.rev)}`,
+  );
   const { rev, volume } = view;
   const sheetHref = useCallback(
     ({ key }: KettleEntry) => `${home}/kettles/${key}${sheetQuery({ rev, volume })}`,

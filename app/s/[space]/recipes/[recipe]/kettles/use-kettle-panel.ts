@@ -5,6 +5,7 @@ import type { QuantityId } from "@/lib/calc/ledger";
 import type { ExplainableNumber, ExplainedCell, FitDetail } from "@/lib/ui/kettles/desk-messages";
 import type { RowQuestions } from "@/lib/ui/kettles/kettle-line";
 import type { KettleStore } from "@/lib/ui/kettles/kettle-store";
+import { readKept } from "./read-kept";
 
 /** What is open over the table: the explanation of a number, or the limits and ways out of a kettle. */
 export type KettlePanel =
@@ -21,7 +22,8 @@ interface PanelState {
   readonly close: () => void;
 }
 
-export function useKettlePanel(store: KettleStore): PanelState {
+/** `address` tells what is chosen for a kettle now; the table may have been read long ago. */
+export function useKettlePanel(store: KettleStore, address: string): PanelState {
   const [panel, setPanel] = useState<KettlePanel>(null);
   const explain = useCallback(
     (id: string, number: ExplainableNumber): void => {
@@ -34,12 +36,12 @@ export function useKettlePanel(store: KettleStore): PanelState {
   const openFit = useCallback(
     (id: string): void => {
       setPanel({ kind: "fit", id, detail: null });
-      void store.detail(id).then((detail) => {
+      void presentDetail(store, address, id).then((detail) => {
         // Another panel may have been opened since.
         setPanel((open) => (open?.kind === "fit" && open.id === id ? { kind: "fit", id, detail } : open));
       });
     },
-    [store],
+    [store, address],
   );
   const questions = useMemo(() => ({ explain, openFit }), [explain, openFit]);
   const id = panel?.id;
@@ -53,4 +55,11 @@ export function useKettlePanel(store: KettleStore): PanelState {
     setPanel(null);
   }, []);
   return { panel, questions, follow, close };
+}
+
+/** The ways out of a kettle, once the table has what somebody may have chosen for it meanwhile. */
+async function presentDetail(store: KettleStore, address: string, id: string): Promise<FitDetail | null> {
+  const kept = await readKept(address, id);
+  if (kept !== null) store.keepLater(id, kept);
+  return store.detail(id);
 }

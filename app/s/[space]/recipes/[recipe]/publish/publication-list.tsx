@@ -2,7 +2,7 @@ import Link from "next/link";
 import type { ActionResult } from "@/lib/model/action-result";
 import type { PublicationSummary } from "@/lib/model/publication";
 import { Day } from "@/lib/ui/day";
-import { WithdrawForm } from "./withdraw-form";
+import { WithdrawForm } from "@/lib/ui/withdraw-form";
 
 interface PublicationListProps {
   readonly publications: readonly PublicationSummary[];
@@ -30,7 +30,9 @@ export function PublicationList({ publications, withdraw }: PublicationListProps
                     Revision {rev}, by {authorName}, since <Day at={publishedAt} />
                   </span>
                 </span>
-                <WithdrawForm address={address} rev={rev} action={withdraw} />
+                <WithdrawForm address={address} action={withdraw}>
+                  Withdraw revision {rev}
+                </WithdrawForm>
               </>
             ) : (
               <span className="text-muted">

@@ -1,6 +1,6 @@
 import { OutOfRangeError } from "@/lib/calc/errors";
 import { brew as brewLedger, QUANTITY_IDS, type Interval, type Intervals, type Ledger } from "@/lib/calc/ledger";
-import type { Brew } from "@/lib/model/brew";
+import type { Brew } from "./brew";
 
 /** What was planned for a batch, as a whole ledger. */
 export interface BrewPlan {

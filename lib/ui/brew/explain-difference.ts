@@ -1,11 +1,11 @@
 import type { ComparedRow } from "@/lib/calc/compare";
 import type { ExplainedNumber, ExplanationInput } from "@/lib/calc/explain";
 import { QUANTITIES } from "@/lib/calc/ledger";
-import { formatDifference } from "@/lib/ui/format-difference";
-import type { Explained } from "./explained";
+import type { Preferences } from "@/lib/model/preferences";
+import { formatDifference } from "../format-difference";
 
 /** How far a measured number is from its plan, and whether that was to be expected. */
-export function explainDifference(row: ComparedRow, { preferences }: Explained): ExplainedNumber {
+export function explainDifference(row: ComparedRow, preferences: Preferences): ExplainedNumber {
   const { label, dimension } = QUANTITIES[row.quantity];
   const { planned, measured, interval, expectation } = row;
   const { text, unit } = formatDifference({ value: measured ?? planned, from: planned, dimension, preferences });

@@ -1,21 +1,23 @@
-import Link from "next/link";
 import type { ReactNode } from "react";
 import type { ComparedRow } from "@/lib/calc/compare";
 import type { Dimension } from "@/lib/calc/ledger";
 import type { Preferences } from "@/lib/model/preferences";
-import { Quantity } from "@/lib/ui/quantity";
+import { Quantity } from "../quantity";
+
+/** Which of a brewer's three numbers. */
+export type AcrossTerm = "planned" | "measured" | "difference";
 
 interface AcrossCellProps {
   readonly name: string;
   readonly row: ComparedRow | null;
-  /** Where the planned number is explained; the others stand beside it there. */
-  readonly href: string;
   readonly dimension: Dimension;
   readonly preferences: Preferences;
+  /** Puts a number where its explanation can be opened. */
+  readonly explained: (of: AcrossTerm, number: ReactNode) => ReactNode;
 }
 
 /** One brewer's planned, measured and difference of one quantity, always in this order. */
-export function AcrossCell({ name, row, href, dimension, preferences }: AcrossCellProps) {
+export function AcrossCell({ name, row, dimension, preferences, explained }: AcrossCellProps) {
   const shared = { dimension, preferences };
   return (
     <td role="cell">
@@ -27,32 +29,20 @@ export function AcrossCell({ name, row, href, dimension, preferences }: AcrossCe
       ) : (
         <dl>
           <Line term="planned">
-            <Link href={`${href}&of=planned`} className="explained">
-              <Quantity value={row.planned} interval={row.interval} {...shared} />
-            </Link>
+            {explained("planned", <Quantity value={row.planned} interval={row.interval} {...shared} />)}
           </Line>
           <Line term="measured">
             {row.measured === null ? (
               <Quantity value={null} {...shared} reason="not measured" />
             ) : (
-              <Link href={`${href}&of=measured`} className="explained font-semibold">
-                <Quantity value={row.measured} {...shared} />
-              </Link>
+              explained("measured", <Quantity value={row.measured} {...shared} />)
             )}
           </Line>
           <Line term="difference">
             {row.measured === null ? (
               <Quantity value={null} {...shared} reason="not measured" />
             ) : (
-              <Link href={`${href}&of=difference`} className="explained">
-                <Quantity
-                  value={row.measured}
-                  differenceFrom={row.planned}
-                  attention={row.expectation === "outside"}
-                  {...shared}
-                />
-                <span className="across-verdict">{row.expectation}</span>
-              </Link>
+              explained("difference", <Difference row={row} measured={row.measured} {...shared} />)
             )}
           </Line>
         </dl>
@@ -61,7 +51,20 @@ export function AcrossCell({ name, row, href, dimension, preferences }: AcrossCe
   );
 }
 
-function Line({ term, children }: { readonly term: string; readonly children: ReactNode }) {
+function Difference({
+  row,
+  measured,
+  ...shared
+}: Pick<AcrossCellProps, "dimension" | "preferences"> & { readonly row: ComparedRow; readonly measured: number }) {
+  return (
+    <>
+      <Quantity value={measured} differenceFrom={row.planned} attention={row.expectation === "outside"} {...shared} />
+      <span className="across-verdict">{row.expectation}</span>
+    </>
+  );
+}
+
+function Line({ term, children }: { readonly term: AcrossTerm; readonly children: ReactNode }) {
   return (
     <div>
       <dt>{term}</dt>

@@ -1,4 +1,4 @@
-import type { MeasurableId, Reading } from "@/lib/model/reading";
+import type { MeasurableId, Reading } from "./reading";
 
 /** The reading that counts for each quantity: the last one given. Earlier ones stay in the log, struck through. */
 export function currentReadings(readings: readonly Reading[]): ReadonlyMap<MeasurableId, Reading> {

@@ -1,17 +1,19 @@
 "use client";
 
+import type { ReactElement, ReactNode } from "react";
 import type { ActionResult } from "@/lib/model/action-result";
-import { ActionForm } from "@/lib/ui/action-form";
-import { SubmitButton } from "@/lib/ui/submit-button";
+import { ActionForm } from "./action-form";
+import { SubmitButton } from "./submit-button";
 
-interface WithdrawFormProps {
+/** Takes back what was published at an address. */
+export interface WithdrawFormProps {
   readonly address: string;
-  readonly rev: number;
   readonly action: (previous: ActionResult<void> | null, form: FormData) => Promise<ActionResult<void>>;
+  /** What the button says. */
+  readonly children: ReactNode;
 }
 
-/** Takes a published text back. */
-export function WithdrawForm({ address, rev, action }: WithdrawFormProps) {
+export function WithdrawForm({ address, action, children }: WithdrawFormProps): ReactElement {
   return (
     <ActionForm action={action}>
       {({ isPending }) => (
@@ -19,7 +21,7 @@ export function WithdrawForm({ address, rev, action }: WithdrawFormProps) {
           <input type="hidden" name="address" value={address} />
           <div>
             <SubmitButton pending="Withdrawing…" isPending={isPending} kind="attention">
-              Withdraw revision {rev}
+              {children}
             </SubmitButton>
           </div>
         </>

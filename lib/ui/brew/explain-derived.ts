@@ -1,7 +1,6 @@
 import type { ComparedRow, DerivedQuantity, MeasurableQuantity } from "@/lib/calc/compare";
 import type { ExplainedNumber, ExplanationInput } from "@/lib/calc/explain";
 import { QUANTITIES, type QuantityId } from "@/lib/calc/ledger";
-import type { Explained } from "./explained";
 
 interface Derivation {
   readonly words: string;
@@ -59,7 +58,7 @@ function isDerived(id: QuantityId): id is DerivedQuantity {
 }
 
 /** A number that follows from readings: from which, and how. */
-export function explainDerived(row: ComparedRow, { comparison }: Explained): ExplainedNumber | null {
+export function explainDerived(row: ComparedRow, rows: readonly ComparedRow[]): ExplainedNumber | null {
   if (!isDerived(row.quantity)) return null;
   const { words, equation, readings, planned } = DERIVATIONS[row.quantity];
   const { label, dimension } = QUANTITIES[row.quantity];
@@ -71,8 +70,8 @@ export function explainDerived(row: ComparedRow, { comparison }: Explained): Exp
     words,
     equation,
     inputs: [
-      ...readings.flatMap((id) => measuredInput(id, comparison.rows)),
-      ...planned.flatMap((id) => plannedInput(id, comparison.rows)),
+      ...readings.flatMap((id) => measuredInput(id, rows)),
+      ...planned.flatMap((id) => plannedInput(id, rows)),
     ],
     sources: isBalling
       ? [{ anchor: "balling-1865", title: "Balling 1865: extract, alcohol and attenuation" }]

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Reading } from "@/lib/model/reading";
-import { currentReadings } from "@/lib/ui/brew/current-readings";
+import { currentReadings } from "@/lib/model/current-readings";
 
 function reading(change: Partial<Reading>): Reading {
   return {
