@@ -1,11 +1,13 @@
 import { randomUUID } from "node:crypto";
 import { describe, expect, it } from "vitest";
+import { litres } from "@/lib/calc/units";
 import { exportedText } from "@/lib/model/exchange/export-file";
 import { newCopy } from "@/lib/model/lineage";
 import { copyOfPublication, newPublication } from "@/lib/model/publication";
 import { newRecipe } from "@/lib/model/recipe-content";
 import { directory, inSpace } from "@/lib/server/db";
 import { recipesToExport } from "@/lib/server/exchange/export-recipes";
+import { listExportReports } from "@/lib/server/exchange/export-reports";
 import { importRecipes } from "@/lib/server/exchange/import-recipes";
 import { listImports, withdrawImport } from "@/lib/server/exchange/imports";
 import { copyPublished } from "@/lib/server/publications/copy";
@@ -108,6 +110,29 @@ describe("what an import left over", () => {
     const { spaceId, userId } = organiser;
     const row = await inSpace(spaceId, userId, (tx) => tx.publicRecipe.findUniqueOrThrow({ where: { address } }));
     expect([row.leftover, row.leftoverFormat, row.leftoverVersion]).toEqual([null, null, null]);
+  });
+});
+
+describe("the report of an export", () => {
+  it("counts what goes back, and names what a revision has overtaken, of a copy too", async () => {
+    const { member } = await newClub("member");
+    const id = await imported(member);
+    const before = (await listExportReports(member)).get(id);
+    expect(before).toMatchObject({ format: "beerjson", lost: [] });
+    const found = await findRecipe(member, id);
+    if (found === null) throw new Error("the recipe is not there");
+    const { recipe } = found.content;
+    const [first, ...others] = recipe.fermentables;
+    const content = { ...found.content, recipe: { ...recipe, fermentables: others, intoFermenter: litres(25) } };
+    await saveRevision(member, { id, baseRev: 1, ...newRecipe.parse({ title: found.title, content, message: "" }) });
+    const copy = await copyRevision(member, member, copyOf(id, 2));
+    const reports = await listExportReports(member);
+    const after = reports.get(id);
+    expect(after?.lost).toContainEqual({ place: "batch_size", said: "5 gal" });
+    expect(after?.lost.some(({ place }) => place.includes(first?.name ?? "never"))).toBe(true);
+    expect((after?.back ?? 0) + (after?.lost.length ?? 0)).toBe(before?.back);
+    expect(reports.get(copy.id)).toEqual(after);
+    expect((await listExportReports((await newClub()).organiser)).size).toBe(0);
   });
 });
 

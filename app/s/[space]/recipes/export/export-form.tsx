@@ -1,12 +1,20 @@
+import { Fragment } from "react";
 import { EXPORT_KINDS, KINDS_OF_FILE } from "@/lib/model/exchange/export-file";
+import type { ExportReport } from "@/lib/model/exchange/export-report";
 import { ErrorSummary } from "@/lib/ui/error-summary";
 import { fieldIds } from "@/lib/ui/field-ids";
 import { SelectField } from "@/lib/ui/select-field";
+import { KeptFields } from "./kept-fields";
 import type { RefusedExport } from "./read-refused";
 
 interface ExportFormProps {
   readonly action: string;
-  readonly recipes: readonly { readonly id: string; readonly title: string }[];
+  readonly recipes: readonly {
+    readonly id: string;
+    readonly title: string;
+    /** null where it came out of no file. */
+    readonly report: ExportReport | null;
+  }[];
   /** What the last request lacked; null where the form is opened anew, with every recipe chosen. */
   readonly refused: RefusedExport | null;
 }
@@ -33,11 +41,20 @@ export function ExportForm({ action, recipes, refused }: ExportFormProps) {
             {wrong}
           </p>
         )}
-        {recipes.map(({ id, title }) => (
-          <label key={id} className="check-line">
-            <input type="checkbox" name="recipe" value={id} defaultChecked={refused?.chosen.has(id) ?? true} />
-            {title}
-          </label>
+        {recipes.map(({ id, title, report }) => (
+          <Fragment key={id}>
+            <label className="check-line">
+              <input
+                type="checkbox"
+                name="recipe"
+                value={id}
+                defaultChecked={refused?.chosen.has(id) ?? true}
+                aria-describedby={report === null ? undefined : `kept-${id}`}
+              />
+              {title}
+            </label>
+            {report === null ? null : <KeptFields id={`kept-${id}`} report={report} />}
+          </Fragment>
         ))}
       </fieldset>
       <SelectField

@@ -1,5 +1,6 @@
 import type { Metadata } from "next";
 import Link from "next/link";
+import { listExportReports } from "@/lib/server/exchange/export-reports";
 import { listRecipes } from "@/lib/server/recipes/list";
 import { requireMember } from "@/lib/server/session";
 import { EmptyState } from "@/lib/ui/empty-state";
@@ -15,7 +16,7 @@ interface ExportPageProps {
 
 export default async function ExportPage({ params, searchParams }: ExportPageProps) {
   const member = await requireMember((await params).space);
-  const recipes = await listRecipes(member);
+  const [recipes, reports] = await Promise.all([listRecipes(member), listExportReports(member)]);
   const home = `/s/${member.spaceSlug}/recipes`;
   const refused = readRefused(await searchParams, new Set(recipes.map(({ id }) => id)));
   return (
@@ -29,7 +30,7 @@ export default async function ExportPage({ params, searchParams }: ExportPagePro
       ) : (
         <ExportForm
           action={`${home}/export/file`}
-          recipes={recipes.map(({ id, title }) => ({ id, title }))}
+          recipes={recipes.map(({ id, title }) => ({ id, title, report: reports.get(id) ?? null }))}
           refused={refused}
         />
       )}
