@@ -127,6 +127,12 @@ function tableSql(table: string): Prisma.Sql {
   return Prisma.raw(`"${table}"`);
 }
 
+/** The name of a column; those of a file are held against the table's own before. */
+function columnSql(column: string): Prisma.Sql {
+  if (!/^[a-z_0-9]{1,60}$/.test(column)) throw new Error(`${column} is no name of a column`);
+  return Prisma.raw(`"${column}"`);
+}
+
 /** All rows of several tables of one space as JSON, seen by one statement. */
 export async function rowsOfSpace(
   tx: SpaceTransaction,
@@ -150,9 +156,35 @@ export async function columnsOf(tx: SpaceTransaction, table: string): Promise<re
   return rows.map(({ name }) => name);
 }
 
-/** Writes rows that `rowsOfSpace` has read, into a space of which each says that it is. */
+/**
+ * Writes rows that `rowsOfSpace` has read, into a space of which each says that it is. A column that no row names takes
+ * its default, so that a file from before there was the column is taken as well.
+ */
 export async function insertRowsOfSpace(tx: SpaceTransaction, table: string, rows: readonly object[]): Promise<void> {
   const name = tableSql(table);
+  const columns = [...new Set(rows.flatMap((row) => Object.keys(row)))].map(columnSql);
+  if (columns.length === 0) return;
   const json = JSON.stringify(rows);
-  await tx.$executeRaw`INSERT INTO ${name} SELECT r.* FROM jsonb_populate_recordset(NULL::${name}, ${json}::jsonb) r`;
+  await tx.$executeRaw`INSERT INTO ${name} (${Prisma.join(columns)}) SELECT ${Prisma.join(columns)}
+    FROM jsonb_populate_recordset(NULL::${name}, ${json}::jsonb)`;
+}
+
+/** Looks at once at what the database would only look at in the end, so that a refusal is one of this transaction. */
+export async function settleConstraints(tx: SpaceTransaction): Promise<void> {
+  await tx.$executeRaw`SET CONSTRAINTS ALL IMMEDIATE`;
+}
+
+/** Moves rows of a space on to a word of one column, by their id; the rules of the table hold as for anybody. */
+export async function moveRowsOfSpace(
+  tx: SpaceTransaction,
+  spaceId: string,
+  {
+    table,
+    column,
+    ids,
+    to,
+  }: { readonly table: string; readonly column: string; readonly ids: readonly string[]; readonly to: string },
+): Promise<void> {
+  await tx.$executeRaw`UPDATE ${tableSql(table)} SET ${columnSql(column)} = ${to}
+    WHERE space_id = ${spaceId}::uuid AND id = ANY (${ids}::uuid[])`;
 }

@@ -1,24 +1,9 @@
 import { readFileSync } from "node:fs";
-import { fileURLToPath } from "node:url";
-import { expect, test, type Page } from "playwright/test";
+import { expect, test } from "playwright/test";
 import { violations } from "./support/axe";
+import { lookAtFile } from "./support/file-writes";
 import { CLUB, ownTitle } from "./support/own-recipe";
 import { signInAs } from "./support/sign-in";
-
-const INVENTED = fileURLToPath(new URL("../reference/exchange/invented.beerjson.json", import.meta.url));
-
-/** The invented file under a title of its own. */
-function fileWith(title: string): { readonly name: string; readonly mimeType: string; readonly buffer: Buffer } {
-  const text = readFileSync(INVENTED, "utf8").replace("Invented weir bitter", title);
-  return { name: "invented.json", mimeType: "application/json", buffer: Buffer.from(text) };
-}
-
-async function preview(page: Page, title: string): Promise<void> {
-  await page.goto(`${CLUB}/recipes/import`);
-  await page.getByLabel("File", { exact: true }).setInputFiles(fileWith(title));
-  await page.getByRole("button", { name: "Show what would be taken" }).click();
-  await expect(page.getByRole("heading", { name: "What would be taken" })).toBeFocused();
-}
 
 for (const { name, width } of [
   { name: "a phone", width: 390 },
@@ -30,7 +15,7 @@ for (const { name, width } of [
     await page.setViewportSize({ width, height: 900 });
     await signInAs(page, "member");
     const title = ownTitle("Invented bitter");
-    await preview(page, title);
+    await lookAtFile(page, title);
 
     const recipe = page.getByRole("region", { name: title });
     await expect(recipe.getByText(/\d+ of \d+ fields understood/)).toBeVisible();

@@ -131,7 +131,7 @@ test("a number is tried out with another input, and the recipe stays as it is", 
     .click();
   await expect.poll(() => numberIn(outcome)).toBeGreaterThan(now);
   expect(await violations(page)).toEqual([]);
-  await dialog.getByRole("button", { name: "Back to the values of the recipe" }).click();
+  await dialog.getByRole("button", { name: "Back to the values as they are" }).click();
   await expect.poll(() => numberIn(outcome)).toBe(now);
   await page.keyboard.press("Escape");
   await expect(massOf(page)).toHaveValue(before);

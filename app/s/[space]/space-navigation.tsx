@@ -41,7 +41,11 @@ export function SpaceNavigation({ slug, name, hasPeople, mayOrder, unread }: Spa
   const parts = PARTS.filter(({ path }) => (hasPeople || !TOGETHER.includes(path)) && (mayOrder || path !== "orders"));
   return (
     <nav aria-label={name} className="local-nav mx-auto flex max-w-[76rem] flex-wrap items-center gap-x-6 px-4">
-      <Link href={home} aria-current={pathname === home ? "page" : undefined} className="min-w-0 flex-1 font-semibold md:flex-none">
+      <Link
+        href={home}
+        aria-current={pathname === home ? "page" : undefined}
+        className="min-w-0 flex-1 font-semibold md:flex-none"
+      >
         {name}
       </Link>
       <button

@@ -17,7 +17,30 @@ export interface ClubPart {
   readonly outside?: readonly string[];
   /** Columns that the pages read back by a schema; a file that does not pass it is not taken. */
   readonly checked?: Readonly<Record<string, z.ZodType>>;
+  /** Where other parts are only written while a row is in its first state: rows go in so, and are moved on after all. */
+  readonly moved?: Moved;
 }
+
+/** By which steps a row comes from its first state to each of the others. */
+export interface Moved {
+  readonly column: string;
+  readonly first: string;
+  readonly steps: Readonly<Record<string, readonly string[]>>;
+}
+
+/** An order is asked for, offered and shared out while it is open; the database lets it go on by these steps alone. */
+const ORDER_STATES: Moved = {
+  column: "state",
+  first: "open",
+  steps: {
+    open: [],
+    locked: ["locked"],
+    placed: ["locked", "placed"],
+    received: ["locked", "placed", "received"],
+    "handed out": ["locked", "placed", "received", "handed out"],
+    cancelled: ["cancelled"],
+  },
+};
 
 /** Every part in an order in which each refers only to those before it. A test holds it against the database. */
 export const CLUB_PARTS: readonly ClubPart[] = [
@@ -86,10 +109,30 @@ export const CLUB_PARTS: readonly ClubPart[] = [
   { table: "brew_summary", key: ["brew_id"], ids: ["brew_id"], people: [] },
   { table: "vessel", key: ["id"], ids: ["id"], people: [] },
   { table: "vessel_booking", key: ["id"], ids: ["id", "vessel_id", "brew_id"], people: ["booked_by"] },
+  { table: "order_round", key: ["id"], ids: ["id", "shared_brew_id"], people: ["created_by"], moved: ORDER_STATES },
+  { table: "order_item", key: ["round_id", "id"], ids: ["round_id", "id"], people: ["left_over_to"] },
+  {
+    table: "order_offer",
+    key: ["round_id", "item_id", "id"],
+    ids: ["round_id", "item_id", "id"],
+    people: [],
+  },
+  { table: "order_want", key: ["round_id", "item_id", "user_id"], ids: ["round_id", "item_id"], people: ["user_id"] },
+  {
+    table: "order_substitution",
+    key: ["round_id", "id"],
+    ids: ["round_id", "id", "from_item_id", "to_item_id"],
+    people: ["user_id", "proposed_by", "decided_by"],
+  },
+  {
+    table: "order_share",
+    key: ["round_id", "item_id", "user_id"],
+    ids: ["round_id", "item_id", "lot_id"],
+    people: ["user_id", "handed_by"],
+  },
+  { table: "order_event", key: ["round_id", "id"], ids: ["round_id", "id"], people: ["actor_id"] },
   { table: "former_member", key: ["id"], ids: [], people: ["id"] },
 ];
-
-const ORDERS = "Group orders stay here: their rules let nobody write into one that is closed.";
 
 /** Tables of a club's content that the file does not have, and why. */
 export const LEFT_OUT: Readonly<Record<string, string>> = {
@@ -97,13 +140,6 @@ export const LEFT_OUT: Readonly<Record<string, string>> = {
   tasting_entry: "Tastings stay here until judging is finished: a file could show what is blind.",
   tasting_identity: "Tastings stay here until judging is finished: a file could show what is blind.",
   score_sheet: "Tastings stay here until judging is finished: a file could show what is blind.",
-  order_round: ORDERS,
-  order_item: ORDERS,
-  order_offer: ORDERS,
-  order_want: ORDERS,
-  order_substitution: ORDERS,
-  order_share: ORDERS,
-  order_event: ORDERS,
   attachment: "Pictures are not in the database.",
   idempotency: "Answers to repeated requests, for a day.",
   outbox: "Messages on their way.",

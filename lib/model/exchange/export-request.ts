@@ -19,3 +19,8 @@ export const exportRequest = z
     path: ["rev"],
     message: "Only one recipe at a time is exported in an older revision",
   });
+
+/** The request as it stands in an address, which the form, the links and the answer to a refused form write alike. */
+export function exportQuery(query: URLSearchParams): Record<"recipe" | "format" | "rev", unknown> {
+  return { recipe: query.getAll("recipe"), format: query.get("format"), rev: query.get("rev") };
+}

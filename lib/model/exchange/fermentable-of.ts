@@ -11,6 +11,8 @@ export interface StatedYield {
 
 /** A usual malt from a dry store. Common practice, no source. */
 const USUAL_MOISTURE = fraction(0.04);
+/** A usual liquid extract. Common practice, no source. */
+const SYRUP_MOISTURE = fraction(0.2);
 
 interface StatedFermentable {
   readonly name: string;
@@ -19,6 +21,8 @@ interface StatedFermentable {
   readonly colour: Ebc;
   readonly yield: StatedYield;
   readonly moisture: Fraction | null;
+  /** A liquid extract, which is of water as much as a powder is not. */
+  readonly isSyrup: boolean;
   readonly station: Fermentable["station"];
   readonly log: ReadingLog;
 }
@@ -46,8 +50,15 @@ export function fermentableOf(stated: StatedFermentable): Fermentable {
   };
 }
 
-function guessedMoisture({ name, log, yield: { share } }: StatedFermentable, usual: Fraction | null, isGrain: boolean) {
-  if (!isGrain) return usual !== null && share <= 1 - usual ? usual : fraction(0);
+function guessedMoisture(
+  { name, log, isSyrup, yield: { share } }: StatedFermentable,
+  usual: Fraction | null,
+  isGrain: boolean,
+): Fraction {
+  if (!isGrain) {
+    const guess = usual ?? (isSyrup ? SYRUP_MOISTURE : null);
+    return guess !== null && share <= 1 - guess ? guess : fraction(0);
+  }
   const guess = usual ?? USUAL_MOISTURE;
   log.derive(`Moisture of ${name} ${String(Number((100 * guess).toPrecision(3)))} %, since the file states none.`);
   return guess;

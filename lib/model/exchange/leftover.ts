@@ -38,6 +38,31 @@ export function leftoverOf(file: Plain, exported: Plain | undefined, path: reado
   return [{ path, was: exported, is: file }];
 }
 
+/** Fields of both standards that name people, and a kettle, which people call after themselves. */
+const NAMING = new Set(["author", "coauthor", "BREWER", "ASST_BREWER", "EQUIPMENT"]);
+
+/** What was left over as everybody may read it: who wrote the file did not ask to be named to everybody. */
+export function withoutNames(entries: readonly LeftoverEntry[]): readonly LeftoverEntry[] {
+  return entries.filter(({ path: [first] }) => typeof first !== "string" || !NAMING.has(first));
+}
+
+/**
+ * What does not go back into an export, because a later revision says something else there or has no such row. A place
+ * at which the revision has come to say the same as the file is none of them.
+ */
+export function lostOf(exported: PlainRecord, entries: readonly LeftoverEntry[]): readonly LeftoverEntry[] {
+  return entries.filter((entry) => !fits(exported, entry.path, entry));
+}
+
+function fits(at: Plain | undefined, path: readonly Step[], entry: LeftoverEntry): boolean {
+  const [next, ...rest] = path;
+  if (next === undefined) return same(at, entry.was) || same(at, entry.is);
+  if (typeof next === "string") return isPlainRecord(at) && fits(ownValue(at, next), rest, entry);
+  if (!isPlainList(at)) return false;
+  const found = namedRows(at).find(({ key }) => key === keyOf(next.name, next.nth));
+  return found === undefined ? rest.length === 0 && entry.was === undefined : fits(found.row, rest, entry);
+}
+
 /** Our export with what was left over put back into its places. */
 export function withLeftover(exported: PlainRecord, entries: readonly LeftoverEntry[]): PlainRecord {
   return entries.reduce<PlainRecord>((document, entry) => {

@@ -15,7 +15,7 @@ export async function listBrews({ spaceId, userId }: Member): Promise<readonly B
       orderBy: [{ startedAt: { sort: "desc", nulls: "first" } }, { id: "asc" }],
     }),
   );
-  const nameOf = await displayNames(rows.map((row) => row.brewerUserId));
+  const nameOf = await displayNames({ spaceId, userId }, rows.map((row) => row.brewerUserId));
   return rows.map((row) => toSummary(row, nameOf));
 }
 
@@ -25,5 +25,5 @@ export async function findBrew(member: Member, id: string): Promise<Brew | null>
   const row = await inSpace(spaceId, userId, (tx) =>
     tx.brew.findUnique({ where: { spaceId_id: { spaceId, id } }, select: BREW_COLUMNS }),
   );
-  return row === null ? null : toBrew(member, row, await displayNames(peopleOf([row])));
+  return row === null ? null : toBrew(member, row, await displayNames(member, peopleOf([row])));
 }

@@ -2,7 +2,7 @@ import "server-only";
 import { CLUB_FILE_FORMAT, CLUB_FILE_VERSION, type ClubRow } from "@/lib/model/club-file/club-file";
 import { partOf } from "@/lib/model/club-file/new-identifiers";
 import { CLUB_PARTS, LEFT_OUT } from "@/lib/model/club-file/parts";
-import { displayNames } from "../accounts/names";
+import { givenNames } from "../accounts/names";
 import { canonicalJson } from "../canonical-json";
 import { requireAbility } from "../permissions";
 import type { Member } from "../session";
@@ -15,7 +15,7 @@ const ROWS_AT_ONCE = 100;
 export async function exportClub(member: Member, now: Date): Promise<Iterable<string>> {
   requireAbility(member, "organise");
   const rows = await readClubRows(member);
-  const people = await namesOf(rows);
+  const people = await namesOf(member, rows);
   return piecesOf(member, now, rows, people);
 }
 
@@ -50,17 +50,13 @@ export function hashOfRows(rows: readonly ClubRow[]): string {
   return Buffer.from(sha256(canonicalJson(rows))).toString("hex");
 }
 
-async function namesOf(rows: ReadonlyMap<string, readonly ClubRow[]>) {
+async function namesOf(member: Member, rows: ReadonlyMap<string, readonly ClubRow[]>) {
   const ids = new Set<string>();
   for (const [table, ofPart] of rows) {
     for (const column of partOf(table).people) {
       for (const row of ofPart) if (typeof row[column] === "string") ids.add(row[column]);
     }
   }
-  const former = new Map((rows.get("former_member") ?? []).map(({ id, display_name }) => [id, display_name]));
-  const nameOf = await displayNames([...ids]);
-  return [...ids].sort().map((id) => {
-    const kept = former.get(id);
-    return { id, name: typeof kept === "string" ? kept : nameOf(id) };
-  });
+  const nameOf = await givenNames(member, [...ids]);
+  return [...ids].sort().map((id) => ({ id, name: nameOf(id) }));
 }

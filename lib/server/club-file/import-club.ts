@@ -1,16 +1,16 @@
 import "server-only";
 import { randomUUID } from "node:crypto";
-import { clubFile, type ClubFile, type ClubFilePart, type ClubRow } from "@/lib/model/club-file/club-file";
-import { newIdentifiers, partOf, peopleIn, renamedRow } from "@/lib/model/club-file/new-identifiers";
+import { clubFile, type ClubFile, type ClubFilePart } from "@/lib/model/club-file/club-file";
+import { newIdentifiers, partOf, peopleIn } from "@/lib/model/club-file/new-identifiers";
 import { CLUB_PARTS } from "@/lib/model/club-file/parts";
 import { AppError } from "../app-error";
-import { columnsOf, inSpace, insertRowsOfSpace, isRefusedByRule, rowsOfSpace, type SpaceTransaction } from "../db";
+import { inSpace, insertRowsOfSpace, rowsOfSpace } from "../db";
 import { requireAbility } from "../permissions";
+import { fillFiguresOf } from "../search/figures";
 import type { Member } from "../session";
 import { listPeople } from "../spaces/reads";
 import { hashOfRows } from "./export-club";
-
-const ROWS_AT_ONCE = 200;
+import { insertPart, moveOn } from "./write-rows";
 
 export interface TakenClub {
   readonly rows: number;
@@ -83,7 +83,7 @@ export async function importClub(
   const people = await matchedPeople(member, file, matches);
   const records = new Map([...newIdentifiers(file.parts, randomUUID), [file.club.id, member.spaceId]]);
   const { spaceId, userId } = member;
-  return inSpace(spaceId, userId, async (tx) => {
+  const taken = await inSpace(spaceId, userId, async (tx) => {
     // Of two imports at one moment the second waits, and finds the club filled.
     await tx.$queryRaw`SELECT pg_advisory_xact_lock(hashtextextended(${`club file ${spaceId}`}, 0))::text`;
     const present = await rowsOfSpace(
@@ -103,8 +103,12 @@ export async function importClub(
       await insertPart(tx, spaceId, part, { records, people });
       rows += part.count;
     }
+    await moveOn(tx, spaceId, file.parts, records);
     return { rows };
   });
+  // Only the calculation knows the figures that recipes are searched by; the rows of the search came with the recipes.
+  await fillFiguresOf(spaceId);
+  return taken;
 }
 
 async function matchedPeople(member: Member, file: ClubFile, matches: Readonly<Record<string, string>>) {
@@ -135,35 +139,4 @@ function formerMembers(
   return file.people
     .filter(({ id }) => !Object.hasOwn(matches, id))
     .map(({ id, name }) => ({ space_id: spaceId, id: people.get(id), display_name: name }));
-}
-
-async function insertPart(
-  tx: SpaceTransaction,
-  spaceId: string,
-  { table, rows }: ClubFilePart,
-  identifiers: Parameters<typeof renamedRow>[1],
-): Promise<void> {
-  const columns = new Set(await columnsOf(tx, table));
-  const strange = rows
-    .flatMap((row) => Object.keys(row))
-    .find((column) => column === "space_id" || !columns.has(column));
-  if (strange !== undefined)
-    throw new AppError("INVALID", `The part “${table}” has no column ${strange.slice(0, 60)}.`);
-  for (let at = 0; at < rows.length; at += ROWS_AT_ONCE) {
-    const some = rows.slice(at, at + ROWS_AT_ONCE).map((row): ClubRow => renamedRow(row, identifiers));
-    await insertRows(
-      tx,
-      table,
-      some.map((row) => ({ ...row, space_id: spaceId })),
-    );
-  }
-}
-
-async function insertRows(tx: SpaceTransaction, table: string, rows: readonly object[]): Promise<void> {
-  try {
-    await insertRowsOfSpace(tx, table, rows);
-  } catch (cause) {
-    if (!isRefusedByRule(cause)) throw cause;
-    throw new AppError("INVALID", `Rows of “${table}” break a rule of the database; nothing was taken.`, { cause });
-  }
 }

@@ -1,14 +1,12 @@
 import "server-only";
 import type { RecipeToExport } from "@/lib/model/exchange/export-file";
-import { leftoverEntries } from "@/lib/model/exchange/leftover";
-import { EXCHANGE_FORMATS } from "@/lib/model/exchange/read-recipes";
 import { recipeContent } from "@/lib/model/recipe-content";
-import { displayNames } from "../accounts/names";
+import { givenNames } from "../accounts/names";
 import { AppError } from "../app-error";
 import { inSpace } from "../db";
 import { isRecordId, isRevisionNumber } from "../record-id";
 import type { Member } from "../session";
-import { storedWord } from "../stored-word";
+import { storedLeftover } from "./kept-leftover";
 
 /** Recipes as they go into a file: in their newest revisions, or one recipe in the revision asked for. */
 export async function recipesToExport(
@@ -27,12 +25,15 @@ export async function recipesToExport(
     });
     const leftovers = await tx.recipeLeftover.findMany({
       where: { spaceId, recipeId: { in: recipes.map(({ id }) => id) } },
-      select: { recipeId: true, rev: true, format: true, leftover: true },
+      select: { recipeId: true, rev: true, format: true, version: true, leftover: true },
       orderBy: { rev: "desc" },
     });
     return { recipes, revisions, leftovers };
   });
-  const nameOf = await displayNames(found.revisions.map(({ authorId }) => authorId));
+  const nameOf = await givenNames(
+    { spaceId, userId },
+    found.revisions.map(({ authorId }) => authorId),
+  );
   return ids.map((id) => {
     const recipe = found.recipes.find((row) => row.id === id);
     const revision = found.revisions.find((row) => row.recipeId === id);
@@ -43,10 +44,7 @@ export async function recipesToExport(
       title: recipe.title,
       author: nameOf(revision.authorId),
       content: recipeContent.parse(revision.content),
-      leftover:
-        kept === undefined
-          ? null
-          : { format: storedWord(EXCHANGE_FORMATS, kept.format), entries: leftoverEntries.parse(kept.leftover) },
+      leftover: kept === undefined ? null : storedLeftover(kept),
     };
   });
 }

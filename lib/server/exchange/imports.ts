@@ -24,20 +24,25 @@ export async function listImports(member: Member): Promise<readonly PastImport[]
   const rows = await inSpace(spaceId, userId, async (tx) => {
     const latest = await tx.recipeLeftover.groupBy({
       by: ["importId", "importedBy", "importedAt"],
-      where: { spaceId, revision: { recipe: { archivedAt: null } } },
+      where: { spaceId, importId: { not: null }, revision: { recipe: { archivedAt: null } } },
       orderBy: { importedAt: "desc" },
       take: MOST_LISTED,
     });
     const leftovers = await tx.recipeLeftover.findMany({
-      where: { spaceId, importId: { in: latest.map((row) => row.importId) } },
+      where: { spaceId, importId: { in: latest.flatMap((row) => row.importId ?? []) } },
       select: { importId: true, revision: { select: { recipe: { select: { id: true, title: true } } } } },
     });
-    return latest.map((row) => ({
-      ...row,
-      recipes: leftovers.filter(({ importId }) => importId === row.importId).map(({ revision }) => revision.recipe),
-    }));
+    return latest.flatMap(({ importId, ...row }) => {
+      // The type of the column does not know that the others were asked away.
+      if (importId === null) return [];
+      const own = leftovers.filter((leftover) => leftover.importId === importId);
+      return [{ ...row, importId, recipes: own.map(({ revision }) => revision.recipe) }];
+    });
   });
-  const nameOf = await displayNames(rows.map((row) => row.importedBy));
+  const nameOf = await displayNames(
+    member,
+    rows.map((row) => row.importedBy),
+  );
   return rows.map(({ importId, importedBy, importedAt, recipes }) => ({
     id: importId,
     at: importedAt,

@@ -46,7 +46,7 @@ export async function readAround(member: Member, round: Pick<RoundRow, "sharedBr
 export async function toOrder(member: Member, round: RoundRow, around: Around): Promise<Order> {
   const isOpen = round.state === "open";
   const needs = needsNow(round, around, !isOpen);
-  const nameOf = await displayNames(peopleOf(round, needs));
+  const nameOf = await displayNames(member, peopleOf(round, needs));
   const items = isOpen ? openItems(round, needs, nameOf) : lockedItems(round, nameOf);
   const { id, title, currency, closesAt, note, lockVersion, sharedBrew } = round;
   return {

@@ -4,6 +4,7 @@ import type { CopyOfPublication } from "@/lib/model/publication";
 import { recipeContent } from "@/lib/model/recipe-content";
 import { AppError } from "../app-error";
 import { inSpace } from "../db";
+import { storedLeftover, type KeptLeftover } from "../exchange/kept-leftover";
 import { keepCopy } from "../recipes/copy";
 import type { Member } from "../session";
 
@@ -20,7 +21,17 @@ export async function copyPublished(target: Member, copy: CopyOfPublication): Pr
     rootId: row.recipeRoot,
     hash: row.contentHash,
     content: recipeContent.parse(row.content),
+    leftover: publishedLeftover(row),
     credits: withCredit(storedCredits.parse(row.credits), { title: row.title, author: row.authorName }),
   };
   return keepCopy(target, original, copy);
+}
+
+function publishedLeftover(row: {
+  readonly leftover: unknown;
+  readonly leftoverFormat: string | null;
+  readonly leftoverVersion: string | null;
+}): KeptLeftover | null {
+  const { leftover, leftoverFormat: format, leftoverVersion: version } = row;
+  return format === null || version === null ? null : storedLeftover({ leftover, format, version });
 }

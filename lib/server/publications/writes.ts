@@ -1,10 +1,12 @@
 import "server-only";
+import { withoutNames } from "@/lib/model/exchange/leftover";
 import { storedCredits, type Credit } from "@/lib/model/lineage";
 import type { NewPublication } from "@/lib/model/publication";
 import { recipeContent, type RecipeContent } from "@/lib/model/recipe-content";
 import { AppError } from "../app-error";
 import { writeAudit } from "../audit";
-import { directory, inSpace, type SpaceTransaction } from "../db";
+import { directory, inSpace, JSON_NULL, type SpaceTransaction } from "../db";
+import { leftoverAt } from "../exchange/kept-leftover";
 import { requireAbility } from "../permissions";
 import type { Member } from "../session";
 import { addressFor } from "./address";
@@ -34,6 +36,8 @@ async function insertPublication(tx: SpaceTransaction, member: Member, order: Ne
     },
   });
   if (revision === null) throw new AppError("NOT_FOUND", "There is no such recipe here.");
+  const kept = await leftoverAt(tx, { spaceId, recipeId, rev });
+  const leftover = kept === null ? null : JSON.stringify(withoutNames(kept.entries));
   if (order.named && revision.authorId !== userId) {
     throw new AppError("FORBIDDEN", "Only the author of a revision puts their own name on a public page.");
   }
@@ -43,12 +47,16 @@ async function insertPublication(tx: SpaceTransaction, member: Member, order: Ne
   const unnamedCredits = JSON.stringify(storedCredits.parse(credits).map(withoutName));
   const [row] = await tx.$queryRaw<readonly { readonly address: string }[]>`
     INSERT INTO public_recipe AS p (recipe_root, recipe_id, rev, source_space_id, title, author_name, content,
-                                    content_hash, address, published_by, credits)
+                                    content_hash, address, published_by, credits,
+                                    leftover, leftover_format, leftover_version)
     VALUES (${rootId}::uuid, ${recipeId}::uuid, ${rev}::int, ${spaceId}::uuid, ${title}, ${author}, ${content}::jsonb,
-            ${revision.contentHash}, ${addressFor(title)}, ${userId}::uuid, ${unnamedCredits}::jsonb)
+            ${revision.contentHash}, ${addressFor(title)}, ${userId}::uuid, ${unnamedCredits}::jsonb,
+            ${leftover}::jsonb, ${kept?.format ?? null}, ${kept?.version ?? null})
     ON CONFLICT (recipe_root, source_space_id, recipe_id, rev) DO UPDATE SET
       title = EXCLUDED.title, author_name = EXCLUDED.author_name, content = EXCLUDED.content,
       published_by = EXCLUDED.published_by, credits = EXCLUDED.credits, withdrawn_at = NULL,
+      leftover = EXCLUDED.leftover, leftover_format = EXCLUDED.leftover_format,
+      leftover_version = EXCLUDED.leftover_version,
       published_at = CASE WHEN p.withdrawn_at IS NULL THEN p.published_at ELSE now() END
     RETURNING p.address`;
   if (row === undefined) throw new Error("a publication was written and gave no address");
@@ -80,7 +88,15 @@ export async function withdrawRecipe(member: Member, address: string): Promise<v
   const { count } = await inSpace(spaceId, userId, (tx) =>
     tx.publicRecipe.updateMany({
       where: { address, sourceSpaceId: spaceId, withdrawnAt: null },
-      data: { withdrawnAt: new Date(), content: {}, credits: [], authorName: "" },
+      data: {
+        withdrawnAt: new Date(),
+        content: {},
+        credits: [],
+        authorName: "",
+        leftover: JSON_NULL,
+        leftoverFormat: null,
+        leftoverVersion: null,
+      },
     }),
   );
   if (count === 0) throw new AppError("NOT_FOUND", "Nothing of this club is published at this address now.");

@@ -2,12 +2,13 @@ import "server-only";
 import { randomUUID } from "node:crypto";
 import { storedCredits, withCredit, type Credit, type NewCopy } from "@/lib/model/lineage";
 import { recipeContent, type NewRevision, type RecipeContent } from "@/lib/model/recipe-content";
-import { displayNames } from "../accounts/names";
+import { givenNames } from "../accounts/names";
 import { AppError } from "../app-error";
 import { CALC_VERSION } from "../calc-version";
 import { contentHash } from "../content-hash";
 import { inSpace, isUniqueViolation, toJson, type SpaceTransaction } from "../db";
 import { endDraft } from "../drafts/writes";
+import { insertLeftover, leftoverAt, type KeptLeftover } from "../exchange/kept-leftover";
 import { requireAbility } from "../permissions";
 import { fileFigures } from "../search/figures";
 import type { Member } from "../session";
@@ -22,6 +23,8 @@ export interface Original {
   readonly content: RecipeContent;
   /** Whom a copy of it credits. */
   readonly credits: readonly Credit[];
+  /** What the file that it came out of left over; null where it came out of none. */
+  readonly leftover: KeptLeftover | null;
 }
 
 /**
@@ -39,8 +42,8 @@ async function readOriginal(
   { spaceId, userId }: Member,
   { recipeId, rev }: Pick<NewCopy, "recipeId" | "rev">,
 ): Promise<Original | null> {
-  const found = await inSpace(spaceId, userId, (tx) =>
-    tx.recipeRevision.findUnique({
+  const found = await inSpace(spaceId, userId, async (tx) => {
+    const revision = await tx.recipeRevision.findUnique({
       where: { spaceId_recipeId_rev: { spaceId, recipeId, rev }, recipe: { archivedAt: null } },
       select: {
         content: true,
@@ -48,17 +51,19 @@ async function readOriginal(
         authorId: true,
         recipe: { select: { title: true, rootId: true, credits: true } },
       },
-    }),
-  );
+    });
+    return revision === null ? null : { ...revision, leftover: await leftoverAt(tx, { spaceId, recipeId, rev }) };
+  });
   if (found === null) return null;
   const { title, rootId, credits } = found.recipe;
-  const nameOf = await displayNames([found.authorId]);
+  const nameOf = await givenNames({ spaceId, userId }, [found.authorId]);
   return {
     spaceId,
     recipeId,
     rev,
     rootId,
     hash: found.contentHash,
+    leftover: found.leftover,
     content: recipeContent.parse(found.content),
     credits: withCredit(storedCredits.parse(credits), { title, author: nameOf(found.authorId) }),
   };
@@ -130,6 +135,8 @@ async function insertCopy(
       message,
     },
   });
+  if (original.leftover !== null)
+    await insertLeftover(tx, { spaceId, userId }, { recipeId: id, kept: original.leftover });
   await fileFigures(tx, spaceId, { id, content });
 }
 

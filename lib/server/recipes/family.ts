@@ -78,7 +78,10 @@ async function readHeads(
       FROM recipe r JOIN recipe_revision v ON v.space_id = r.space_id AND v.recipe_id = r.id AND v.rev = r.head_rev
       WHERE r.space_id = ${spaceId}::uuid AND r.id = ANY (${ids}::uuid[]) AND r.archived_at IS NULL`,
   );
-  const nameOf = await displayNames(rows.map((row) => row.authorId));
+  const nameOf = await displayNames(
+    { spaceId, userId },
+    rows.map((row) => row.authorId),
+  );
   return rows.map(({ id, title, headRev, authorId }) => ({
     key: keyOf(spaceId, id),
     shown: { spaceSlug, spaceName, recipeId: id, title, headRev, authorName: nameOf(authorId) },

@@ -15,7 +15,10 @@ export async function listRevisions({ spaceId, userId }: Member, id: string): Pr
       orderBy: { rev: "desc" },
     }),
   );
-  const nameOf = await displayNames(rows.map((row) => row.authorId));
+  const nameOf = await displayNames(
+    { spaceId, userId },
+    rows.map((row) => row.authorId),
+  );
   return rows.map(({ authorId, message, ...row }) => ({
     ...row,
     message: message ?? "",

@@ -14,20 +14,22 @@ interface Row {
 }
 
 /** One page of the recipes of the space; it is sorted and cut where they are kept. */
-export async function listRecipePage({ spaceId, userId }: Member, order: RecipeOrder): Promise<RecipePage> {
+export async function listRecipePage(member: Member, order: RecipeOrder): Promise<RecipePage> {
+  const { spaceId, userId } = member;
   const { rows, total } = await inSpace(spaceId, userId, async (tx) => ({
     total: await tx.recipe.count({ where: { spaceId, archivedAt: null } }),
     rows: await readPage(tx, spaceId, order, RECIPE_PAGE_SIZE),
   }));
-  return { recipes: await withNames(rows), total };
+  return { recipes: await withNames(member, rows), total };
 }
 
 const MOST_CHOICES = 500;
 
 /** The recipes that changed last, as many as somebody still chooses from; lists of all of them come in pages. */
-export async function listRecipes({ spaceId, userId }: Member): Promise<readonly RecipeSummary[]> {
+export async function listRecipes(member: Member): Promise<readonly RecipeSummary[]> {
+  const { spaceId, userId } = member;
   const latest: RecipeOrder = { sort: "changed", direction: "descending", page: 1 };
-  return withNames(await inSpace(spaceId, userId, (tx) => readPage(tx, spaceId, latest, MOST_CHOICES)));
+  return withNames(member, await inSpace(spaceId, userId, (tx) => readPage(tx, spaceId, latest, MOST_CHOICES)));
 }
 
 function readPage(tx: SpaceTransaction, spaceId: string, order: RecipeOrder, size: number): Promise<readonly Row[]> {
@@ -49,7 +51,10 @@ function readPage(tx: SpaceTransaction, spaceId: string, order: RecipeOrder, siz
     LIMIT ${size} OFFSET ${(page - 1) * size}`;
 }
 
-async function withNames(rows: readonly Row[]): Promise<readonly RecipeSummary[]> {
-  const nameOf = await displayNames(rows.map((row) => row.authorId));
+async function withNames(member: Member, rows: readonly Row[]): Promise<readonly RecipeSummary[]> {
+  const nameOf = await displayNames(
+    member,
+    rows.map((row) => row.authorId),
+  );
   return rows.map(({ authorId, ...row }) => ({ ...row, authorName: nameOf(authorId) }));
 }

@@ -30,7 +30,7 @@ async function findAt({ spaceId, userId }: Member, id: string, rev: number | nul
   });
   if (found === null) return null;
   const { authorId, content, message, ...rest } = found;
-  const nameOf = await displayNames([authorId]);
+  const nameOf = await displayNames({ spaceId, userId }, [authorId]);
   return {
     id,
     ...rest,

@@ -6,6 +6,7 @@ import { AppError } from "../app-error";
 import { CALC_VERSION } from "../calc-version";
 import { contentHash, sameBytes } from "../content-hash";
 import { inSpace, toJson, type SpaceTransaction } from "../db";
+import { carryLeftover } from "../exchange/kept-leftover";
 import { endDraft } from "../drafts/writes";
 import { requireAbility } from "../permissions";
 import { LostRace, unlessStale } from "../save-race";
@@ -23,7 +24,11 @@ export async function createRecipe(
   const id = randomUUID();
   await inSpace(spaceId, userId, async (tx) => {
     await insertRecipes(tx, member, [{ id, ...recipe }]);
-    if (draftId !== null) await endDraft(tx, member, draftId);
+    if (draftId !== null) {
+      // Somebody's own way on from a recipe that another has revised meanwhile: its draft is called like the recipe.
+      await carryLeftover(tx, member, { from: draftId, to: id });
+      await endDraft(tx, member, draftId);
+    }
   });
   return { id };
 }

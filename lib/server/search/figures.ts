@@ -54,9 +54,14 @@ function ledgerOf(written: Parameters<typeof brew>[0]): Ledger | null {
 export async function fillFigures(): Promise<number> {
   const spaces = await directory.space.findMany({ select: { id: true } });
   let filled = 0;
-  for (const { id } of spaces) {
-    for (let some = AT_ONCE; some === AT_ONCE; filled += some) some = await fillSome(id);
-  }
+  for (const { id } of spaces) filled += await fillFiguresOf(id);
+  return filled;
+}
+
+/** The same for one space, as after its recipes came out of a file. */
+export async function fillFiguresOf(spaceId: string): Promise<number> {
+  let filled = 0;
+  for (let some = AT_ONCE; some === AT_ONCE; filled += some) some = await fillSome(spaceId);
   return filled;
 }
 

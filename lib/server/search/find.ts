@@ -115,20 +115,30 @@ function wantedOf(input: SearchInput): Readonly<Record<string, string | number |
 async function toResult(found: readonly Found[], page?: Page): Promise<SearchResult> {
   const all = found.flatMap(({ member, rows }) => rows.map((row) => ({ member, row })));
   const merged = page === undefined ? all : all.sort(bestFirst).slice(page.skipped, page.skipped + page.size);
-  const nameOf = await displayNames(merged.map(({ row }) => row.authorId));
+  const names = await Promise.all(
+    found.map(async ({ member, rows }) => [member, await namesOf(member, rows)] as const),
+  );
+  const nameIn = new Map(names);
   return {
-    hits: merged.map(({ member, row }) => toHit(member, row, nameOf)),
+    hits: merged.map(({ member, row }) => toHit(member, row, nameIn.get(member)?.(row.authorId) ?? "")),
     matches: found.reduce((sum, { matches }) => sum + Math.min(matches, MOST_MATCHES), 0),
     isMore: found.some(({ matches }) => matches > MOST_MATCHES),
     corrected: found.find(({ corrected }) => corrected !== null)?.corrected ?? null,
   };
 }
 
+function namesOf(member: Member, rows: readonly Row[]): Promise<(userId: string) => string> {
+  return displayNames(
+    member,
+    rows.map((row) => row.authorId),
+  );
+}
+
 function bestFirst(a: { readonly row: Row }, b: { readonly row: Row }): number {
   return b.row.weight - a.row.weight || b.row.changedAt.getTime() - a.row.changedAt.getTime();
 }
 
-function toHit({ spaceSlug, spaceName }: Member, row: Row, nameOf: (userId: string) => string): SearchHit {
+function toHit({ spaceSlug, spaceName }: Member, row: Row, authorName: string): SearchHit {
   const { kind, titleMarked, keywordsMarked, bodyMarked, authorId, weight, matches, ...shown } = row;
   return {
     ...shown,
@@ -137,6 +147,6 @@ function toHit({ spaceSlug, spaceName }: Member, row: Row, nameOf: (userId: stri
     spaceName,
     title: markedParts(titleMarked),
     excerpts: [markedParts(keywordsMarked), markedParts(bodyMarked)].filter(hasMatch),
-    authorName: nameOf(authorId),
+    authorName,
   };
 }

@@ -42,7 +42,11 @@ export async function findSharedBrew(member: Member, id: string): Promise<Shared
   });
   if (found === null) return null;
   const { shared, plan, participants, brews } = found;
-  const nameOf = await displayNames([...peopleOf(brews), ...participants.map((row) => row.userId), plan.madeBy]);
+  const nameOf = await displayNames({ spaceId, userId }, [
+    ...peopleOf(brews),
+    ...participants.map((row) => row.userId),
+    plan.madeBy,
+  ]);
   return {
     ...toSharedBrewSummary(shared),
     plan: toPlanVersion(plan, nameOf),
@@ -70,7 +74,7 @@ export async function findSharedBrewPlan(
   });
   if (found === null) return null;
   const { shared, plan, participants, brews } = found;
-  const nameOf = await displayNames([...participants.map((row) => row.userId), plan.madeBy]);
+  const nameOf = await displayNames({ spaceId, userId }, [...participants.map((row) => row.userId), plan.madeBy]);
   return {
     ...toSharedBrewSummary(shared),
     plan: toPlanVersion(plan, nameOf),
@@ -88,7 +92,10 @@ export async function listPlanVersions({ spaceId, userId }: Member, id: string):
       orderBy: { version: "desc" },
     }),
   );
-  const nameOf = await displayNames(rows.map((row) => row.madeBy));
+  const nameOf = await displayNames(
+    { spaceId, userId },
+    rows.map((row) => row.madeBy),
+  );
   return rows.map((row) => toPlanVersion(row, nameOf));
 }
 

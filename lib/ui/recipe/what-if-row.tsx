@@ -3,7 +3,8 @@
 import type { ReactElement } from "react";
 import { fieldUnit, readField } from "../read-field";
 import { useEditor } from "./editor-context";
-import { stepped, type WhatIfInput } from "./what-if";
+import { stepped } from "./what-if";
+import type { WhatIfInput } from "./what-if-inputs";
 
 /** One input with its value, to be pressed up and down or typed over. */
 export function WhatIfRow(props: {

@@ -2,14 +2,14 @@
 
 import { useMemo, useState, type ReactElement } from "react";
 import type { ExplainedNumber } from "@/lib/calc/explain";
-import { FormattedFigure } from "../formatted-figure";
-import { formatDifference } from "../format-difference";
-import { formatQuantity } from "../format-quantity";
+import { draftOfEquipment } from "../equipment/equipment-draft";
 import { useEditor } from "./editor-context";
-import { explainedDimension, mostInfluential, tried, type Trial } from "./what-if";
+import { mostInfluential, tried, withTexts, type Trial } from "./what-if";
+import { WHAT_IF_GROUPS, type Setting, type WhatIfGroup } from "./what-if-inputs";
+import { WhatIfOutcome } from "./what-if-outcome";
 import { WhatIfRow } from "./what-if-row";
 
-/** Other values for what moves a number most, tried out in place; the recipe stays as it is. */
+/** Other values for what moves a number most, tried out in place; the recipe and the kettle stay as they are. */
 export default function WhatIfSection(props: {
   readonly explained: string;
   readonly explanation: ExplainedNumber;
@@ -20,61 +20,56 @@ export default function WhatIfSection(props: {
   const [{ draft, shown }] = useState(() => store.state());
   const [texts, setTexts] = useState<Readonly<Record<string, string>>>({});
   const equipment = shown?.brewed.equipment;
-  const trial = useMemo<Trial | null>(
-    () => (equipment === undefined ? null : { equipment, preferences, explained }),
-    [equipment, preferences, explained],
+  const trial = useMemo<Trial>(() => ({ preferences, explained }), [preferences, explained]);
+  const setting = useMemo<Setting | null>(
+    () => (equipment === undefined ? null : { draft, kettle: draftOfEquipment(equipment, preferences) }),
+    [draft, equipment, preferences],
   );
-  const inputs = useMemo(() => (trial === null ? [] : mostInfluential(draft, trial)), [draft, trial]);
+  const inputs = useMemo(() => (setting === null ? [] : mostInfluential(setting, trial)), [setting, trial]);
   const { value } = explanation;
-  if (trial === null || value === null || inputs.length === 0) return null;
-  const changed = inputs.reduce((into, input) => {
-    const text = texts[input.id];
-    return text === undefined ? into : input.put(into, text);
-  }, draft);
+  if (setting === null || value === null || inputs.length === 0) return null;
+  const isTried = Object.keys(texts).length > 0;
+  const outcome = isTried ? tried(withTexts(setting, inputs, texts), trial) : { ok: true as const, value };
   return (
     <section className="mt-5" aria-labelledby="what-if-heading">
       <h3 id="what-if-heading" className="mb-1">
         What if
       </h3>
-      <p className="text-sm text-muted">Tried out here only. The recipe stays as it is.</p>
-      <ul>
-        {inputs.map((input) => (
-          <WhatIfRow
-            key={input.id}
-            input={input}
-            text={texts[input.id] ?? input.entry.text}
-            onChange={(text) => setTexts({ ...texts, [input.id]: text })}
-          />
-        ))}
-      </ul>
-      <Outcome from={value} to={Object.keys(texts).length === 0 ? value : tried(changed, trial)} trial={trial} />
-      {Object.keys(texts).length === 0 ? null : (
+      <p className="text-sm text-muted">
+        Tried out here only: nothing is saved, and neither the recipe nor the kettle changes.
+      </p>
+      {WHAT_IF_GROUPS.map((group) => {
+        const own = inputs.filter((input) => input.group === group);
+        if (own.length === 0) return null;
+        return (
+          <section key={group} className="mt-3" aria-labelledby={`what-if-${group}`}>
+            <h4 id={`what-if-${group}`} className="text-sm font-semibold">
+              {headingOf(group, setting)}
+            </h4>
+            <ul>
+              {own.map((input) => (
+                <WhatIfRow
+                  key={input.id}
+                  input={input}
+                  text={texts[input.id] ?? input.entry.text}
+                  onChange={(text) => setTexts({ ...texts, [input.id]: text })}
+                />
+              ))}
+            </ul>
+          </section>
+        );
+      })}
+      <WhatIfOutcome from={value} outcome={outcome} trial={trial} />
+      {isTried ? (
         <button type="button" className="button-link" onClick={() => setTexts({})}>
-          Back to the values of the recipe
+          Back to the values as they are
         </button>
-      )}
+      ) : null}
     </section>
   );
 }
 
-function Outcome(props: { readonly from: number; readonly to: number | null; readonly trial: Trial }): ReactElement {
-  const { from, to, trial } = props;
-  const { preferences, explained } = trial;
-  const dimension = explainedDimension(explained);
-  return (
-    <p role="status" className="mt-2 text-xl">
-      {to === null ? (
-        "With these values there is no such number."
-      ) : (
-        <>
-          <FormattedFigure shown={formatQuantity({ value: to, dimension, preferences })} />{" "}
-          {to === from ? null : (
-            <span className="text-base">
-              (<FormattedFigure shown={formatDifference({ value: to, from, dimension, preferences })} />)
-            </span>
-          )}
-        </>
-      )}
-    </p>
-  );
+function headingOf(group: WhatIfGroup, { kettle }: Setting): string {
+  if (group === "kettle") return `Kettle: ${kettle.name}`;
+  return group === "day" ? "The day" : "Recipe";
 }

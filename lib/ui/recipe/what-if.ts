@@ -1,83 +1,56 @@
 import { QUANTITIES, type Dimension, type Equipment, type QuantityId } from "@/lib/calc/ledger";
-import type { MeasuredField } from "@/lib/model/field";
+import { equipmentInput } from "@/lib/model/equipment";
 import type { Preferences } from "@/lib/model/preferences";
+import { readEquipment } from "../equipment/read-equipment";
 import { fieldText, readField } from "../read-field";
-import { typeInRow } from "./change-rows";
 import { compute } from "./compute";
-import {
-  isWordField,
-  measuredFieldOf,
-  ROW_FIELDS,
-  ROW_LISTS,
-  rowField,
-  type Column,
-  type Draft,
-  type DraftField,
-} from "./draft";
-import { readEntry, typed, type Entry } from "./entry";
+import { readEntry, typed } from "./entry";
 import { readDraft } from "./read-draft";
-import { cellLabel, rowNames } from "./row-labels";
 import { rowResults } from "./row-results";
+import { WHAT_IF_GROUPS, whatIfInputs, type Setting, type WhatIfInput } from "./what-if-inputs";
 
-/** One number of the recipe that somebody may try another value of. */
-export interface WhatIfInput {
-  readonly id: string;
-  readonly label: string;
-  readonly field: MeasuredField;
-  readonly entry: Entry;
-  /** A copy of the draft with this text in its place. */
-  readonly put: (draft: Draft, text: string) => Draft;
-}
-
-/** Where a trial is computed. */
+/** What a trial is about. */
 export interface Trial {
-  readonly equipment: Equipment;
   readonly preferences: Preferences;
   /** The number that is explained: a quantity of the ledger, or a row by list and key. */
   readonly explained: string;
 }
 
-/** More than this a reader does not try out. */
+/** The number of a trial; or why there is none, in words that name field and range where a field is to blame. */
+export type Tried = { readonly ok: true; readonly value: number } | { readonly ok: false; readonly why: string };
+
+/** More of one group than this a reader does not try out. */
 const MOST_SHOWN = 6;
 const NUDGE = 1.02;
 
-/** Every number of a draft that has a value. */
-export function whatIfInputs(draft: Draft): readonly WhatIfInput[] {
-  const names = Object.keys(draft.fields) as DraftField[]; // the keys of the type are the keys of the object
-  const single = names.flatMap((name): WhatIfInput[] => {
-    if (isWordField(name)) return [];
-    const field = measuredFieldOf(name);
-    const put = (into: Draft, text: string): Draft => ({ ...into, fields: { ...into.fields, [name]: typed(text) } });
-    return [{ id: name, label: field.label, field, entry: draft.fields[name], put }];
-  });
-  return [...single, ...cellInputs(draft)].filter(({ entry }) => entry.text.trim() !== "");
-}
-
-function cellInputs(draft: Draft): readonly WhatIfInput[] {
-  const called = rowNames(draft);
-  return ROW_LISTS.flatMap((list) =>
-    draft.rows[list].flatMap(({ key, cells }) =>
-      (Object.keys(ROW_FIELDS[list]) as Column[]).flatMap((column): WhatIfInput[] => {
-        const [field, entry] = [rowField(list, column), cells[column]];
-        if (field === null || entry === undefined) return [];
-        const label = cellLabel(called.get(`${list}.${key}`) ?? "", column);
-        const put = (into: Draft, text: string): Draft => typeInRow(into, list, key, { [column]: text });
-        return [{ id: `${list}.${key}.${column}`, label, field, entry, put }];
-      }),
-    ),
-  );
-}
-
-/** The explained number of a draft; null where it has none. */
-export function tried(draft: Draft, { equipment, preferences, explained }: Trial): number | null {
-  const { written } = readDraft(draft, preferences);
-  if (written === null) return null;
-  const computed = compute(written.recipe, equipment, written.ambient);
-  if (!computed.ok) return null;
+/** The explained number in a setting. Nothing of it is saved, and neither the recipe nor the kettle changes. */
+export function tried(setting: Setting, { preferences, explained }: Trial): Tried {
+  const { written, problems } = readDraft(setting.draft, preferences);
+  if (written === null) return { ok: false, why: first(problems) };
+  const kettle = readKettle(setting, preferences);
+  if (!kettle.ok) return kettle;
+  const computed = compute(written.recipe, kettle.equipment, written.ambient);
+  if (!computed.ok) return computed;
   const { ledger } = computed.brewed;
-  return isQuantity(explained)
+  const value = isQuantity(explained)
     ? ledger.quantities[explained]
     : (rowResults(ledger, written.keys).get(explained) ?? null);
+  return value === null ? { ok: false, why: "This has no such number" } : { ok: true, value };
+}
+
+type KettleRead = { readonly ok: true; readonly equipment: Equipment } | { readonly ok: false; readonly why: string };
+
+/** A kettle is tried as it would be saved: figure by figure, and then all of them together. */
+function readKettle({ kettle }: Setting, preferences: Preferences): KettleRead {
+  const { equipment, problems } = readEquipment(kettle, preferences);
+  if (equipment === null) return { ok: false, why: first(problems) };
+  const checked = equipmentInput.safeParse(equipment);
+  if (checked.success) return { ok: true, equipment };
+  return { ok: false, why: checked.error.issues[0]?.message ?? "This is no kettle" };
+}
+
+function first(problems: Readonly<Record<string, string>>): string {
+  return Object.values(problems)[0] ?? "A field cannot be read";
 }
 
 /** What kind of number is explained. */
@@ -90,23 +63,28 @@ function isQuantity(id: string): id is QuantityId {
   return Object.hasOwn(QUANTITIES, id);
 }
 
-/** The inputs that move a number most, each tried a little larger. */
-export function mostInfluential(draft: Draft, trial: Trial): readonly WhatIfInput[] {
-  const now = tried(draft, trial);
-  if (now === null) return [];
-  const moves = whatIfInputs(draft).flatMap((input) => {
-    const value = valueOf(input, input.entry.text, trial.preferences);
-    if (value === null || value === 0) return [];
-    const larger = Math.min(input.field.max, value * NUDGE);
-    const near = larger > value ? larger : value / NUDGE;
-    const then = tried(input.put(draft, exactText(input, near, trial.preferences)), trial);
-    const move = then === null ? 0 : Math.abs(then - now);
-    return move > 1e-9 * Math.abs(now) ? [{ input, move }] : [];
-  });
-  return moves
-    .sort((one, other) => other.move - one.move)
-    .slice(0, MOST_SHOWN)
-    .map(({ input }) => input);
+/** Of recipe, day and kettle the inputs that move a number most, each tried a little larger. */
+export function mostInfluential(setting: Setting, trial: Trial): readonly WhatIfInput[] {
+  const now = tried(setting, trial);
+  if (!now.ok) return [];
+  const moves = whatIfInputs(setting).map((input) => ({ input, move: moveOf(input, setting, trial, now.value) }));
+  const most = moves.filter(({ move }) => move > 1e-9 * Math.abs(now.value)).sort((a, b) => b.move - a.move);
+  return WHAT_IF_GROUPS.flatMap((group) =>
+    most
+      .map(({ input }) => input)
+      .filter((input) => input.group === group)
+      .slice(0, MOST_SHOWN),
+  );
+}
+
+function moveOf(input: WhatIfInput, setting: Setting, trial: Trial, now: number): number {
+  const { preferences } = trial;
+  const value = valueOf(input, input.entry.text, preferences);
+  if (value === null || value === 0) return 0;
+  const larger = Math.min(input.field.max, value * NUDGE);
+  const near = larger > value ? larger : value / NUDGE;
+  const then = tried(input.put(setting, exactText(input, near, preferences)), trial);
+  return then.ok ? Math.abs(then.value - now) : 0;
 }
 
 /** A text fine enough for a nudge to be seen in it. */
@@ -132,4 +110,16 @@ export function stepped(input: WhatIfInput, text: string, by: -1 | 1, preference
   const step = (field.dimension === null ? undefined : STEPS[field.dimension]) ?? Math.abs(value) / 20;
   const next = value + by * step;
   return step === 0 || next < field.min || next > field.max ? null : fieldText(field, next, preferences);
+}
+
+/** A setting with everything in it that somebody has typed, by the id of the input. */
+export function withTexts(
+  setting: Setting,
+  inputs: readonly WhatIfInput[],
+  texts: Readonly<Record<string, string>>,
+): Setting {
+  return inputs.reduce((into, input) => {
+    const text = Object.hasOwn(texts, input.id) ? texts[input.id] : undefined;
+    return text === undefined ? into : input.put(into, text);
+  }, setting);
 }

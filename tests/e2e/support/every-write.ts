@@ -1,4 +1,5 @@
 import { expect, type Page } from "playwright/test";
+import { FILE_WRITES } from "./file-writes";
 import { ORDER_WRITES } from "./order-writes";
 import { CLUB, ownTitle, writeRecipe } from "./own-recipe";
 import { planBrew } from "./planned-brew";
@@ -172,6 +173,7 @@ export const WRITES: readonly Write[] = [
     words: /^The part of/,
   },
   ...ORDER_WRITES,
+  ...FILE_WRITES,
   {
     what: "an invitation",
     by: "organiser",

@@ -1,6 +1,8 @@
 /**
  * The part of BeerJSON 3.0 that a document of recipes uses, as JSON Schema 2020-12, written by hand from the published
- * lists of fields, required fields, words and units (docs/sources.md#beerjson).
+ * lists of fields, required fields, words and units (docs/sources.md#beerjson), and held against the standard's own
+ * files recipe, hop, culture, style, mash, mash_step, boil, boil_step, packaging, packaging_vessel and
+ * measureable_units of 3.0; fermentable, misc, water and timing against those of an earlier version and the change log.
  */
 type Schema = Readonly<Record<string, unknown>>;
 
@@ -16,6 +18,13 @@ const record = (properties: Readonly<Record<string, Schema>>, required: readonly
   properties,
   required,
   unevaluatedProperties: false,
+});
+
+/** Three types are left open in 3.0 (its change log): additions of hops and of water, and the style of a recipe. */
+const open = (properties: Readonly<Record<string, Schema>>, required: readonly string[]): Schema => ({
+  type: "object",
+  properties,
+  required,
 });
 
 const measure = (value: Schema, ...units: readonly string[]): Schema =>
@@ -72,7 +81,7 @@ const fermentable = record({ ...fermentableBase, moisture: percent, notes: text,
   ...["name", "type", "yield", "color"],
 ]);
 
-const hopAddition = record(
+const hopAddition = open(
   {
     name: text,
     producer: text,
@@ -131,7 +140,7 @@ const culture = (isOld: boolean): Schema =>
 const ions = ["calcium", "bicarbonate", "sulfate", "chloride", "sodium", "magnesium"];
 const rarer = ["carbonate", "potassium", "iron", "nitrate", "nitrite", "flouride"];
 const waterAddition = (isOld: boolean): Schema =>
-  record(
+  open(
     {
       name: text,
       producer: text,
@@ -214,6 +223,7 @@ const packaging = record(
           carbonation: number,
           vessel_volume: volume,
           vessel_quantity: number,
+          graphics: list({}),
         },
         ["name"],
       ),
@@ -232,7 +242,7 @@ const recipe = (isOld: boolean): Schema =>
       created: date,
       batch_size: volume,
       efficiency: record({ conversion: percent, lauter: percent, mash: percent, brewhouse: percent }, ["brewhouse"]),
-      style: record(
+      style: open(
         {
           name: text,
           category: text,

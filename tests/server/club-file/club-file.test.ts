@@ -4,7 +4,7 @@ import type { ClubFile } from "@/lib/model/club-file/club-file";
 import { canonicalJson } from "@/lib/server/canonical-json";
 import { exportClub, hashOfRows } from "@/lib/server/club-file/export-club";
 import { importClub, readClubFile } from "@/lib/server/club-file/import-club";
-import { directory } from "@/lib/server/db";
+import { directory, inSpace } from "@/lib/server/db";
 import { listBrews } from "@/lib/server/brews/reads";
 import { importRecipes } from "@/lib/server/exchange/import-recipes";
 import { listRecipes } from "@/lib/server/recipes/list";
@@ -88,6 +88,20 @@ describe("taking a club out of its file", () => {
     const [recipe] = await listRecipes(organiser);
     expect((await findRecipe(organiser, recipe?.id ?? ""))?.content).toBeDefined();
     expect((await listBrews(organiser)).length).toBe((await listBrews(demo)).length);
+  }, 120_000);
+
+  it("has the figures that recipes are searched by, without anything else being run", async () => {
+    const { organiser } = await newClub();
+    await importClub(organiser, { text, matches: {} });
+    const figures = async ({ spaceId, userId }: Member) => {
+      const where = { spaceId, kind: "recipe" };
+      const rows = await inSpace(spaceId, userId, (tx) =>
+        tx.searchDocument.findMany({ where, select: { originalPlato: true, bitternessIbu: true, calcVersion: true } }),
+      );
+      return rows.map((row) => JSON.stringify(row)).sort();
+    };
+    expect(await figures(organiser)).toEqual(await figures(demo));
+    expect((await figures(organiser)).join()).toMatch(/"originalPlato":\d/);
   }, 120_000);
 
   it("gives what somebody wrote to who they are matched with, and the rest to former members", async () => {

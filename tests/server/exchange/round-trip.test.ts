@@ -122,6 +122,17 @@ describe("what is exported", () => {
     expect(exportedText("beerjson-2.06", [taken(beerJsonFile())])).toContain("house_code");
   });
 
+  it("keeps such a field in 3.0 where the standard has left a type open", () => {
+    const marked = changedBeerJson((recipe) => {
+      const { hop_additions: hops } = recipe.ingredients as { readonly hop_additions: Record<string, unknown>[] };
+      for (const hop of hops) hop.house_note = "dried on the towpath";
+    });
+    const text = exportedText("beerjson-3.0", [taken(marked)]);
+    expect(text).toContain("dried on the towpath");
+    expect(text).not.toContain("house_code");
+    expect(valid("beerjson-3.0", marked)).toEqual([]);
+  });
+
   it("spells fluoride as its version does", () => {
     expect(exportedText("beerjson-3.0", [taken(beerJsonFile())])).toContain('"fluoride"');
     expect(exportedText("beerjson-2.06", [taken(beerJsonFile())])).toContain('"flouride"');

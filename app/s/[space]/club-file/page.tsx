@@ -21,8 +21,8 @@ export default async function ClubFilePage({ params }: ClubFilePageProps) {
     <>
       <h1 className="mb-2">The club as a file</h1>
       <p className="mb-6 text-muted">
-        Recipes with all their revisions, kettles, shared brews, brews and their logs, as documented JSON. People are in
-        it by the name they show, and by nothing else.
+        Recipes with all their revisions, kettles, shared brews, brews and their logs, and group orders, as documented
+        JSON. People are in it by the name they show, and by nothing else.
       </p>
       <section aria-labelledby="download" className="mb-10">
         <h2 id="download" className="mb-2">

@@ -41,6 +41,7 @@ function readFermentable(row: FieldCursor, records: FieldCursor): Fermentable | 
     colour,
     yield: stated,
     moisture: record === undefined ? null : takeMeasure(record.at("moisture"), FERMENTABLE_FIELDS.moisture, PERCENT),
+    isSyrup: row.at("type").text === "extract",
     station: stationOf(row, kind),
     log: row.log,
   });

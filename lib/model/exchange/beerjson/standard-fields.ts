@@ -92,16 +92,29 @@ const TYPES: Readonly<Record<string, Fields>> = {
   },
 };
 
+/** Types that version 3.0 leaves open for fields of other people, while it closes all others. */
+const OPEN = new Set(["style", "hop", "water"]);
+
+/** Whether a field that the standard does not have may stand at this path all the same, in version 3.0 too. */
+export function mayHoldMore(path: readonly string[]): boolean {
+  return OPEN.has(typeAt(path.slice(0, -1)) ?? "");
+}
+
 /** Whether a path from the root of a document leads to a field of the standard; numbers are places in lists. */
 export function isStandardPath(path: readonly string[]): boolean {
+  return typeAt(path) !== null;
+}
+
+/** The type at a path; null where the standard has nothing there. What is inside of a leaf is a leaf. */
+function typeAt(path: readonly string[]): string | null {
   let type = "root";
   for (const key of path) {
     if (/^\d+$/.test(key)) continue;
-    if (type === "leaf") return true;
+    if (type === "leaf") return type;
     const fields = TYPES[type] ?? {};
     const next = Object.hasOwn(fields, key) ? fields[key] : undefined;
-    if (next === undefined) return false;
+    if (next === undefined) return null;
     type = next;
   }
-  return true;
+  return type;
 }

@@ -1,7 +1,7 @@
 import type { Recipe } from "@/lib/calc/ledger";
 import type { Plain, PlainRecord } from "../file-node";
 import { isPlainList, isPlainRecord } from "../file-node";
-import { isStandardPath } from "./standard-fields";
+import { isStandardPath, mayHoldMore } from "./standard-fields";
 import { fermentableBase } from "./write-ingredients";
 import { measure } from "./written-measure";
 
@@ -43,7 +43,7 @@ function distinct(records: readonly PlainRecord[]): readonly PlainRecord[] {
 
 /**
  * What changed between the versions: fluoride was misspelt before 3.0, wheat is no type of culture before it, and from
- * it on a field that the standard does not have makes the document invalid.
+ * it on a field that the standard does not have makes the document invalid, but in the three types that are left open.
  */
 function atVersion(value: Plain, version: BeerJsonVersion, path: readonly string[]): Plain {
   if (isPlainList(value)) return value.map((part) => atVersion(part, version, path));
@@ -52,7 +52,7 @@ function atVersion(value: Plain, version: BeerJsonVersion, path: readonly string
     const name = nameAt(version, key, value);
     if (name === null) return [];
     const at = [...path, name];
-    if (version === 3 && !isStandardPath(at)) return [];
+    if (version === 3 && !isStandardPath(at)) return mayHoldMore(at) ? [[name, part] as const] : [];
     const isWheat = version !== 3 && part === "wheat" && at.join(".").endsWith("culture_additions.type");
     return [[name, isWheat ? "ale" : atVersion(part, version, at)] as const];
   });

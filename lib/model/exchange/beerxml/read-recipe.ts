@@ -1,4 +1,4 @@
-import { ebcFromSrm, minutes, specificGravity, srm } from "@/lib/calc/units";
+import { degreesPlato, ebcFromSrm, lovibond, minutes, specificGravity, srm, srmFromLovibond } from "@/lib/calc/units";
 import { specificGravityToPlato } from "@/lib/calc/gravity";
 import { AMBIENT_FIELDS } from "../../ambient-fields";
 import { MASH_STEP_FIELDS, PACKAGING_FIELDS, RECIPE_FIELDS, YEAST_FIELDS } from "../../recipe-fields";
@@ -112,24 +112,44 @@ function readPackaging(recipe: FieldCursor): StatedRecipe["packaging"] {
 
 const platoOf = (sg: number): number => specificGravityToPlato(specificGravity(sg));
 
-/** "6.5 SRM", "1.052 sg": the appendix writes figures for display, with their units. */
+type DisplayUnits = Readonly<Record<string, (value: number) => number>>;
+
+/** Units of the appendix, in small letters; without one the unit is that of the standard itself. */
+const GRAVITY_UNITS: DisplayUnits = { "": platoOf, sg: platoOf, plato: (value) => degreesPlato(value) };
+const COLOUR_UNITS: DisplayUnits = {
+  "": (value) => ebcFromSrm(srm(value)),
+  srm: (value) => ebcFromSrm(srm(value)),
+  ebc: (value) => value,
+  l: (value) => ebcFromSrm(srmFromLovibond(lovibond(value))),
+};
+const PLAIN_UNITS: DisplayUnits = {
+  "": (value) => value,
+  ibu: (value) => value,
+  ibus: (value) => value,
+  "%": (value) => value,
+};
+
+/** Estimates first, which the file's own recipe comes to; what was measured where there is none. */
 function readFigures(recipe: FieldCursor): StatedFigures {
   return {
-    originalExtract: statedNumber(recipe.at("OG"), platoOf) ?? displayed(recipe.at("EST_OG"), platoOf),
-    finalExtract: statedNumber(recipe.at("FG"), platoOf) ?? displayed(recipe.at("EST_FG"), platoOf),
-    bitterness: displayed(recipe.at("IBU"), null),
-    colour: displayed(recipe.at("EST_COLOR"), (value) => ebcFromSrm(srm(value))),
-    alcohol: displayed(recipe.at("EST_ABV"), null),
+    originalExtract: displayed(recipe.at("EST_OG"), GRAVITY_UNITS) ?? statedNumber(recipe.at("OG"), platoOf),
+    finalExtract: displayed(recipe.at("EST_FG"), GRAVITY_UNITS) ?? statedNumber(recipe.at("FG"), platoOf),
+    bitterness: displayed(recipe.at("IBU"), PLAIN_UNITS),
+    colour: displayed(recipe.at("EST_COLOR"), COLOUR_UNITS),
+    alcohol: displayed(recipe.at("EST_ABV"), PLAIN_UNITS),
   };
 }
 
-const DISPLAYED = /^(\d+(?:\.\d+)?)\s*(?:sg|SG|SRM|IBUs?|%)?$/;
+const DISPLAYED = /^(\d+(?:\.\d+)?)\s*([a-z]*|%)$/i;
 
-function displayed(cursor: FieldCursor, convert: ((value: number) => number) | null): number | null {
-  const [, number] = DISPLAYED.exec(cursor.text ?? "") ?? [];
-  if (number === undefined) return null;
+/** "6.5 srm", "1.052 sg": the appendix writes figures for display, with their units. */
+function displayed(cursor: FieldCursor, units: DisplayUnits): number | null {
+  const [, number, unit = ""] = DISPLAYED.exec(cursor.text ?? "") ?? [];
+  const known = unit.toLowerCase();
+  const convert = Object.hasOwn(units, known) ? units[known] : undefined;
+  if (number === undefined || convert === undefined) return null;
   try {
-    const value = convert === null ? Number(number) : convert(Number(number));
+    const value = convert(Number(number));
     cursor.take("compared with this book's own figure");
     return value;
   } catch {

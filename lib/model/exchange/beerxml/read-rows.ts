@@ -41,18 +41,27 @@ export function readFermentables(set: FieldCursor): readonly Fermentable[] {
     const colour = takeNumber(row.at("COLOR"), FERMENTABLE_FIELDS.colour, isLiquid ? ebcOfSrm : ebcOfLovibond);
     if (name === null || kg === null || share === null || colour === null) return refuseMissing(row);
     type.take(`as ${kind}`);
-    const isGrain = kind === "malt" || kind === "adjunct";
     return fermentableOf({
       name,
       kind,
       kg,
       colour,
-      yield: { of: isGrain ? "dry substance" : "weight", share },
-      moisture: takeNumber(row.at("MOISTURE"), FERMENTABLE_FIELDS.moisture, ofPercent),
+      // Of the dry grain; of an extract, an adjunct or a sugar of the weight as it is.
+      yield: { of: kind === "malt" ? "dry substance" : "weight", share },
+      moisture: readMoisture(row, kind),
+      isSyrup: isLiquid,
       station: stationOf(row, kind),
       log: row.log,
     });
   });
+}
+
+/** The standard has moisture for grain and adjuncts, and wants it ignored anywhere else. */
+function readMoisture(row: FieldCursor, kind: FermentableKind): Fermentable["moisture"] | null {
+  const moisture = row.at("MOISTURE");
+  if (kind === "malt" || kind === "adjunct") return takeNumber(moisture, FERMENTABLE_FIELDS.moisture, ofPercent);
+  moisture.keep("the standard ignores it of what is no grain");
+  return null;
 }
 
 const KINDS: ReadonlyMap<string, FermentableKind> = new Map([
@@ -106,10 +115,8 @@ export function readHops(set: FieldCursor, boilTime: FieldCursor): readonly HopA
         return before === null ? null : { ...base, use: "boil", minutes: before };
       }
       case "first wort": {
-        use.convert("as boiled for the whole boil");
-        time.keep("the whole boil");
-        const whole = Number(boilTime.text ?? "60");
-        return { ...base, use: "boil", minutes: minutes(whole >= 0 && whole <= 600 ? whole : 60) };
+        use.convert("as boiled from the first wort on");
+        return { ...base, use: "boil", minutes: firstWortMinutes(time, boilTime) };
       }
       case "aroma": {
         use.convert("as a hop stand");
@@ -124,6 +131,15 @@ export function readHops(set: FieldCursor, boilTime: FieldCursor): readonly HopA
         return (use.node === null ? row : use).refuse("hops in the mash and elsewhere have no place in this book");
     }
   });
+}
+
+/** Its TIME is the boil time, says the standard; where a file has none of it, that of the recipe. */
+function firstWortMinutes(time: FieldCursor, boilTime: FieldCursor): HopAddition["minutes"] {
+  const stated = Number(time.text ?? "") > 0 ? takeNumber(time, HOP_FIELDS.minutes) : null;
+  if (stated !== null) return stated;
+  time.keep("the whole boil");
+  const whole = Number(boilTime.text ?? "60");
+  return minutes(whole >= 0 && whole <= 600 ? whole : 60);
 }
 
 /** The standard has no stand of its own: it lasts as long as the longest steep, and the temperature is a guess. */
@@ -164,20 +180,24 @@ export function readWaters(set: FieldCursor): Ions | null {
 
 const ion = (source: FieldCursor, name: keyof Ions) => takeNumber(source.at(name.toUpperCase()), ION_FIELDS[name]);
 
-/** Salts and acids of a known strength among the water agents; all else is kept. Amounts are kilograms or litres. */
+/**
+ * Salts and acids of a known strength among the water agents; all else is kept. Amounts are kilograms or litres. Without
+ * the flag a salt is weighed and an acid measured out, as the standard has solids and liquids: its sentences on the flag
+ * contradict each other.
+ */
 export function readMiscs(set: FieldCursor): { readonly salts: SaltGrams; readonly acid: MashAcid | null } {
   const salts: Partial<Record<Salt, Grams>> = {};
   let acid: MashAcid | null = null;
   for (const row of set.items) {
     if ((row.at("TYPE").text ?? "").toLowerCase() !== "water agent") continue;
     const name = row.at("NAME").text ?? "";
-    const isWeight = readBoolean(row.at("AMOUNT_IS_WEIGHT")) === true;
+    const isWeight = readBoolean(row.at("AMOUNT_IS_WEIGHT"));
     const salt = saltNamed(name);
     const solution = acidNamed(name);
-    if (salt !== null && isWeight && salts[salt] === undefined) {
+    if (salt !== null && isWeight !== false && salts[salt] === undefined) {
       const grams = takeNumber(row.at("AMOUNT"), SALT_FIELDS[salt], gramsOfKilograms);
       if (grams !== null) salts[salt] = grams;
-    } else if (solution !== null && !isWeight && acid === null) {
+    } else if (solution !== null && isWeight !== true && acid === null) {
       const ml = takeNumber(row.at("AMOUNT"), ACID_FIELDS.ml, (litres) => 1000 * litres);
       if (ml !== null) acid = { solution, ml };
     } else continue;

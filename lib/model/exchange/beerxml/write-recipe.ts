@@ -41,14 +41,23 @@ export function writtenBeerXmlRecipe({
     MISCS: miscsOf(recipe),
     YEASTS: [yeastOf(recipe)],
     WATERS: [waterOf(recipe, figure)],
-    MASH: mashOf(content),
+    ...(recipe.mash.length === 0 ? {} : { MASH: mashOf(content) }),
     ...(notes === "" ? {} : { NOTES: notes }),
-    ...gravity("OG", figure("fermenter.originalExtract")),
-    ...gravity("FG", figure("fermenter.finalExtract")),
     PRIMARY_TEMP: writtenDecimal(recipe.yeast.celsius),
     ...packagingOf(recipe),
+    ...estimatesOf(figure),
+  };
+}
+
+/** What is predicted: OG, FG and ABV of the standard are measured. Those for display have their units beside them. */
+function estimatesOf(figure: Figures): PlainRecord {
+  const shown = (tag: string, value: number | null, unit: string): PlainRecord =>
+    value === null ? {} : { [tag]: `${writtenDecimal(value)} ${unit}` };
+  return {
+    ...shown("EST_OG", gravityOf(figure("fermenter.originalExtract")), "sg"),
+    ...shown("EST_FG", gravityOf(figure("fermenter.finalExtract")), "sg"),
+    ...shown("EST_COLOR", srmOf(figure("fermenter.colour")), "srm"),
     ...optional("IBU", figure("fermenter.bitterness")),
-    ...optional("EST_COLOR", srmOf(figure("fermenter.colour"))),
     ...optional("EST_ABV", figure("package.alcohol")),
   };
 }
@@ -62,8 +71,8 @@ function optional(tag: string, value: number | null): PlainRecord {
   return value === null ? {} : { [tag]: writtenDecimal(value) };
 }
 
-function gravity(tag: string, plato: number | null): PlainRecord {
-  return optional(tag, plato === null ? null : platoToSpecificGravity(degreesPlato(plato)));
+function gravityOf(plato: number | null): number | null {
+  return plato === null ? null : platoToSpecificGravity(degreesPlato(plato));
 }
 
 function srmOf(colour: number | null): number | null {
@@ -93,12 +102,12 @@ function fermentableOf(row: Fermentable): PlainRecord {
     VERSION: "1",
     TYPE: type,
     AMOUNT: writtenDecimal(kg),
-    // Of the dry grain; of the weight as it is for all else.
-    YIELD: writtenDecimal(100 * (isGrain ? extract : extract * (1 - moisture))),
+    // Of the dry grain; of the weight as it is for all else, adjuncts too.
+    YIELD: writtenDecimal(100 * (kind === "malt" ? extract : extract * (1 - moisture))),
     // SRM for liquid extracts alone.
     COLOR: writtenDecimal(type === "Extract" ? colourSrm : lovibondFromSrm(colourSrm)),
-    MOISTURE: writtenDecimal(100 * moisture),
-    RECOMMEND_MASH: yes(station === "mash"),
+    // Both are for grain and adjuncts alone.
+    ...(isGrain ? { MOISTURE: writtenDecimal(100 * moisture), RECOMMEND_MASH: yes(station === "mash") } : {}),
   };
 }
 
@@ -196,9 +205,8 @@ function equipmentOf({ recipe, writtenOn: { name, equipment } }: RecipeContent, 
 function styleOf(code: string | null, figure: Figures): PlainRecord {
   const style = code === null ? undefined : STYLES.find((known) => known.code === code);
   const { number, letter } = partsOfStyle(code ?? "");
-  const gravityOf = (id: "fermenter.originalExtract" | "fermenter.finalExtract"): number =>
-    platoToSpecificGravity(degreesPlato(figure(id) ?? 0));
-  const [og, fg] = [gravityOf("fermenter.originalExtract"), gravityOf("fermenter.finalExtract")];
+  const og = gravityOf(figure("fermenter.originalExtract")) ?? 1;
+  const fg = gravityOf(figure("fermenter.finalExtract")) ?? 1;
   const [ibu, colour] = [figure("fermenter.bitterness") ?? 0, srmOf(figure("fermenter.colour")) ?? 0];
   const spans = style?.figures ?? null;
   const range = (tag: string, span: { readonly low: number; readonly high: number } | undefined, own: number) => ({

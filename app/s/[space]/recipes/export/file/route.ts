@@ -1,6 +1,7 @@
-import { exportRequest } from "@/lib/model/exchange/export-request";
+import { exportRequest, exportQuery } from "@/lib/model/exchange/export-request";
 import { exportedFileName, exportedText, KINDS_OF_FILE } from "@/lib/model/exchange/export-file";
 import { apiRoute } from "@/lib/server/api-route";
+import { AppError } from "@/lib/server/app-error";
 import { recipesToExport } from "@/lib/server/exchange/export-recipes";
 import { requireMember } from "@/lib/server/session";
 
@@ -11,16 +12,18 @@ interface SpaceContext {
 export const GET = apiRoute(async (request: Request, { params }: SpaceContext) => {
   const member = await requireMember((await params).space);
   const query = new URL(request.url).searchParams;
-  const {
-    recipe: ids,
-    format,
-    rev,
-  } = exportRequest.parse({
-    recipe: query.getAll("recipe"),
-    format: query.get("format"),
-    rev: query.get("rev"),
+  const asked = exportRequest.safeParse(exportQuery(query));
+  const form = `/s/${member.spaceSlug}/recipes/export`;
+  if (!asked.success) {
+    if (isForReading(request)) return backToForm(form, query);
+    throw asked.error;
+  }
+  const { recipe: ids, format, rev } = asked.data;
+  const recipes = await recipesToExport(member, { ids, rev }).catch((error: unknown) => {
+    if (error instanceof AppError && error.code === "NOT_FOUND" && isForReading(request)) return null;
+    throw error;
   });
-  const recipes = await recipesToExport(member, { ids, rev });
+  if (recipes === null) return backToForm(form, query);
   const [first] = recipes;
   const title = recipes.length === 1 && first !== undefined ? first.title : `${member.spaceSlug} recipes`;
   return new Response(exportedText(format, recipes), {
@@ -32,3 +35,14 @@ export const GET = apiRoute(async (request: Request, { params }: SpaceContext) =
     },
   });
 });
+
+/** A browser that opens an address asks for a page; a program asks for what it can read. */
+function isForReading(request: Request): boolean {
+  return (request.headers.get("accept") ?? "").includes("text/html");
+}
+
+/** The form says what is wrong with its own request, which goes back to it as it came. */
+function backToForm(form: string, query: URLSearchParams): Response {
+  const back = new URLSearchParams([...query, ["refused", "yes"]]);
+  return new Response(null, { status: 303, headers: { Location: `${form}?${back}`, "Cache-Control": "no-store" } });
+}

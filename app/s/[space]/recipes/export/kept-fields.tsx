@@ -1,0 +1,39 @@
+import type { ExportReport } from "@/lib/model/exchange/export-report";
+
+interface KeptFieldsProps {
+  readonly id: string;
+  readonly report: ExportReport;
+}
+
+const STANDARD = { beerjson: "BeerJSON", beerxml: "BeerXML" } as const;
+
+/** What of the file that a recipe came out of goes back into a file of that standard, and what no longer fits. */
+export function KeptFields({ id, report: { format, back, lost } }: KeptFieldsProps) {
+  const standard = STANDARD[format];
+  return (
+    <div id={id} className="mb-2 ps-9 text-sm text-muted">
+      <p>
+        From a {standard} file: {fields(back)} without a place here {back === 1 ? "goes" : "go"} back into {standard}.
+      </p>
+      {lost.length === 0 ? null : (
+        <details>
+          <summary className="target">
+            {fields(lost.length)} no longer {lost.length === 1 ? "fits" : "fit"}
+          </summary>
+          <p>The recipe has changed there since, so the file says what the recipe says now.</p>
+          <ul className="list-disc ps-5">
+            {lost.map(({ place, said }) => (
+              <li key={place} className="wrap-anywhere">
+                {place}: {said}
+              </li>
+            ))}
+          </ul>
+        </details>
+      )}
+    </div>
+  );
+}
+
+function fields(count: number): string {
+  return count === 1 ? "1 field" : `${String(count)} fields`;
+}
