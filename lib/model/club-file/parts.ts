@@ -104,6 +104,7 @@ export const LEFT_OUT: Readonly<Record<string, string>> = {
   order_substitution: ORDERS,
   order_share: ORDERS,
   order_event: ORDERS,
+  order_late_wish: ORDERS,
   attachment: "Pictures are not in the database.",
   idempotency: "Answers to repeated requests, for a day.",
   outbox: "Messages on their way.",
