@@ -141,15 +141,7 @@ test("a figure of the kettle and one of the day are tried out, and the kettle st
   await signInAs(page, "member");
   await page.goto(`${CLUB}/recipes/new`);
   await listsAreThere(page);
-  await page
-    .getByRole("button", { name: /Explain .*[Ss]trike/ })
-    .first()
-    .click();
-  await page.keyboard.press("Escape");
-  await page
-    .getByRole("button", { name: /Explain Volume before the boil|Explain Pre-boil/ })
-    .first()
-    .click();
+  await page.getByRole("button", { name: /^Before the boil, hot: .*Explain$/ }).click();
   const dialog = page.getByRole("dialog");
   const kettle = dialog.getByRole("region", { name: /^Kettle: / });
   await expect(kettle).toBeVisible();
