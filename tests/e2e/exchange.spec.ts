@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "playwright/test";
 import { violations } from "./support/axe";
-import { lookAtFile } from "./support/file-writes";
+import { lookAtFile, recipeFile } from "./support/file-writes";
 import { CLUB, ownTitle } from "./support/own-recipe";
 import { signInAs } from "./support/sign-in";
 
@@ -45,6 +45,85 @@ for (const { name, width } of [
   });
 }
 
+for (const { name, width } of [
+  { name: "a phone", width: 390 },
+  { name: "a desk", width: 1280 },
+]) {
+  test(`on ${name} an export with nothing chosen comes back to its form, which keeps what was chosen`, async ({
+    page,
+  }) => {
+    await page.setViewportSize({ width, height: 900 });
+    await signInAs(page, "member");
+    await page.goto(`${CLUB}/recipes/export`);
+    const boxes = page.getByRole("group", { name: "Recipes" }).getByRole("checkbox");
+    for (const box of await boxes.all()) await box.uncheck();
+    await page.getByLabel("Format").selectOption("beerxml-1.0");
+    await page.getByRole("button", { name: "Download the file" }).click();
+    const problem = page.getByRole("group", { name: "There is a problem" });
+    await expect(problem).toBeFocused();
+    await expect(problem.getByRole("link", { name: "Choose at least one recipe" })).toBeVisible();
+    await expect(page.getByLabel("Format")).toHaveValue("beerxml-1.0");
+    for (const box of await boxes.all()) await expect(box).not.toBeChecked();
+    for (const colorScheme of ["light", "dark"] as const) {
+      await page.emulateMedia({ colorScheme, reducedMotion: "reduce" });
+      expect(await violations(page), colorScheme).toEqual([]);
+    }
+    const sideways = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+    expect(sideways).toBeLessThanOrEqual(0);
+
+    await boxes.first().check();
+    const download = page.waitForEvent("download");
+    await page.getByRole("button", { name: "Download the file" }).click();
+    expect(readFileSync(await (await download).path(), "utf8")).toContain("<RECIPES>");
+  });
+
+  test(`on ${name} the export says what of a file goes back and what a revision has overtaken`, async ({ page }) => {
+    await page.setViewportSize({ width, height: 900 });
+    await signInAs(page, "member");
+    const title = ownTitle("Overtaken bitter");
+    await lookAtFile(page, title);
+    await page.getByRole("button", { name: "Import 1 recipe" }).click();
+    await page.getByRole("region", { name: "1 recipe imported" }).getByRole("link", { name: title }).click();
+    await page.getByLabel("Into the fermenter").first().fill("25 L");
+    await page.getByRole("button", { name: "Save as revision 2" }).click();
+    await expect(page.getByRole("link", { name: "Revision 2" }).first()).toBeVisible();
+
+    await page.goto(`${CLUB}/recipes/export`);
+    const box = page.getByRole("checkbox", { name: title });
+    await expect(box).toHaveAccessibleDescription(/^From a BeerJSON file: \d+ fields without a place here go back/);
+    const lost = page.getByRole("group", { name: `From the file of ${title}` });
+    await lost.getByText(/fields no longer fit$/).click();
+    await expect(lost.getByText("batch_size: 5 gal")).toBeVisible();
+    expect(await violations(page)).toEqual([]);
+  });
+}
+
+test("without scripts, too, an export with nothing chosen comes back to its form", async ({ page, browser }) => {
+  await signInAs(page, "member");
+  const plain = await browser.newContext({
+    javaScriptEnabled: false,
+    storageState: await page.context().storageState(),
+    baseURL: new URL(page.url()).origin,
+  });
+  const form = await plain.newPage();
+  await form.goto(`${CLUB}/recipes/export?refused=yes&format=beerjson-3.0`);
+  await expect(form.getByRole("link", { name: "Choose at least one recipe" })).toBeVisible();
+  await form.getByRole("button", { name: "Download the file" }).click();
+  await expect(form).toHaveURL(/recipes\/export\?.*refused=yes/);
+  await expect(form.getByRole("heading", { level: 1, name: "Export recipes" })).toBeVisible();
+  await expect(form.getByRole("link", { name: "Choose at least one recipe" })).toBeVisible();
+  await plain.close();
+});
+
+test("a program that asks for a file of nothing is answered as a program", async ({ page }) => {
+  await signInAs(page, "member");
+  const answer = await page.request.get(`${CLUB}/recipes/export/file?format=beerxml-1.0`, {
+    headers: { accept: "application/json" },
+  });
+  expect(answer.status()).toBe(400);
+  expect(await answer.json()).toEqual({ fieldErrors: { recipe: "Choose at least one recipe" } });
+});
+
 test("a file that is none is refused in words, and nothing is kept", async ({ page }) => {
   await signInAs(page, "member");
   await page.goto(`${CLUB}/recipes/import`);
@@ -61,7 +140,7 @@ test("who may not write recipes is shown no import, and its handlers refuse", as
   for (const handler of ["preview", "take"]) {
     const answer = await page.request.post(`${CLUB}/recipes/import/${handler}`, {
       headers: { origin },
-      multipart: { kettle: "", chosen: "0", file: fileWith("Never kept") },
+      multipart: { kettle: "", chosen: "0", file: recipeFile("Never kept") },
     });
     expect(answer.status()).toBe(403);
     expect(await answer.text()).toContain("Only members and organisers write recipes here");

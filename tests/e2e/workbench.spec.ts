@@ -137,6 +137,29 @@ test("a number is tried out with another input, and the recipe stays as it is", 
   await expect(massOf(page)).toHaveValue(before);
 });
 
+test("a figure of the kettle and one of the day are tried out, and the kettle stays as it is", async ({ page }) => {
+  await signInAs(page, "member");
+  await page.goto(`${CLUB}/recipes/new`);
+  await listsAreThere(page);
+  await page.getByRole("button", { name: /^Before the boil, hot: .*Explain$/ }).click();
+  const dialog = page.getByRole("dialog");
+  const kettle = dialog.getByRole("region", { name: /^Kettle: / });
+  await expect(kettle).toBeVisible();
+  await expect(dialog.getByText("nothing is saved, and neither the recipe nor the kettle changes")).toBeVisible();
+  const outcome = dialog.getByRole("status");
+  const now = await numberIn(outcome);
+  const boilOff = kettle.getByLabel("Boil-off, kg/h");
+  const before = await boilOff.inputValue();
+  await kettle.getByRole("button", { name: "More: Boil-off" }).click();
+  await expect.poll(() => numberIn(outcome)).toBeGreaterThan(now);
+  await boilOff.fill("1001");
+  await expect(outcome).toContainText("Boil-off 1001 kg/h is outside 0 to 1000 kg/h");
+  expect(await violations(page)).toEqual([]);
+  await dialog.getByRole("button", { name: "Back to the values as they are" }).click();
+  await expect(boilOff).toHaveValue(before);
+  await expect.poll(() => numberIn(outcome)).toBe(now);
+});
+
 test("two tabs of one person on one draft: the second is told, and takes over", async ({ page, context }) => {
   const title = ownTitle("In two tabs");
   await signInAs(page, "member");

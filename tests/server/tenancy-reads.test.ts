@@ -153,7 +153,7 @@ beforeAll(async () => {
     noticeId: notice?.id ?? "",
   };
   secrets = [
-    ...Object.values(ids),
+    ...Object.values<string>({ ...ids }),
     owner.userId,
     brewer.userId,
     owner.spaceId,
@@ -164,7 +164,7 @@ beforeAll(async () => {
 
 /** As a page would have it: a map is its entries. */
 function written(answer: unknown): string {
-  return JSON.stringify(answer, (_key, value: unknown) => (value instanceof Map ? [...value] : value)) ?? "";
+  return JSON.stringify(answer, (_key, value: unknown) => (value instanceof Map ? [...value] : value));
 }
 
 const ROOT = fileURLToPath(new URL("../../lib/server/", import.meta.url));

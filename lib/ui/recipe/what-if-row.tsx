@@ -25,22 +25,24 @@ export function WhatIfRow(props: {
     <li className="border-b border-rule py-1">
       <div className="flex flex-wrap items-center justify-end gap-x-2">
         <span className="flex-1 basis-40">{label}</span>
-        <button type="button" className="row-button" aria-label={`Less: ${label}`} onClick={() => press(-1)}>
-          −
-        </button>
-        <input
-          type="text"
-          className="input w-24 text-end"
-          aria-label={unit === "" ? label : `${label}, ${unit}`}
-          autoComplete="off"
-          maxLength={40}
-          value={text}
-          onChange={(event) => onChange(event.target.value)}
-        />
-        <span className="quantity-unit min-w-8">{unit}</span>
-        <button type="button" className="row-button" aria-label={`More: ${label}`} onClick={() => press(1)}>
-          +
-        </button>
+        <span className="flex items-center gap-x-2">
+          <button type="button" className="row-button" aria-label={`Less: ${label}`} onClick={() => press(-1)}>
+            −
+          </button>
+          <input
+            type="text"
+            className="input w-24 text-end"
+            aria-label={unit === "" ? label : `${label}, ${unit}`}
+            autoComplete="off"
+            maxLength={40}
+            value={text}
+            onChange={(event) => onChange(event.target.value)}
+          />
+          <span className="quantity-unit min-w-8">{unit}</span>
+          <button type="button" className="row-button" aria-label={`More: ${label}`} onClick={() => press(1)}>
+            +
+          </button>
+        </span>
       </div>
       {read.ok ? null : <p className="field-error text-sm">{read.message}</p>}
     </li>

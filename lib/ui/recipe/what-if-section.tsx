@@ -7,7 +7,7 @@ import { useEditor } from "./editor-context";
 import { mostInfluential, tried, withTexts, type Trial } from "./what-if";
 import { WHAT_IF_GROUPS, type Setting, type WhatIfGroup } from "./what-if-inputs";
 import { WhatIfOutcome } from "./what-if-outcome";
-import { WhatIfRow } from "./what-if-row";
+import { WhatIfRows } from "./what-if-rows";
 
 /** Other values for what moves a number most, tried out in place; the recipe and the kettle stay as they are. */
 export default function WhatIfSection(props: {
@@ -38,27 +38,15 @@ export default function WhatIfSection(props: {
       <p className="text-sm text-muted">
         Tried out here only: nothing is saved, and neither the recipe nor the kettle changes.
       </p>
-      {WHAT_IF_GROUPS.map((group) => {
-        const own = inputs.filter((input) => input.group === group);
-        if (own.length === 0) return null;
-        return (
-          <section key={group} className="mt-3" aria-labelledby={`what-if-${group}`}>
-            <h4 id={`what-if-${group}`} className="text-sm font-semibold">
-              {headingOf(group, setting)}
-            </h4>
-            <ul>
-              {own.map((input) => (
-                <WhatIfRow
-                  key={input.id}
-                  input={input}
-                  text={texts[input.id] ?? input.entry.text}
-                  onChange={(text) => setTexts({ ...texts, [input.id]: text })}
-                />
-              ))}
-            </ul>
-          </section>
-        );
-      })}
+      {WHAT_IF_GROUPS.map((group) => (
+        <WhatIfRows
+          key={group}
+          heading={headingOf(group, setting)}
+          inputs={inputs.filter((input) => input.group === group)}
+          texts={texts}
+          onChange={(id, text) => setTexts({ ...texts, [id]: text })}
+        />
+      ))}
       <WhatIfOutcome from={value} outcome={outcome} trial={trial} />
       {isTried ? (
         <button type="button" className="button-link" onClick={() => setTexts({})}>

@@ -6,7 +6,11 @@ import { CLUB, openRecipe, ownTitle, writeRecipe } from "./own-recipe";
 const INVENTED = fileURLToPath(new URL("../../reference/exchange/invented.beerjson.json", import.meta.url));
 
 /** The invented file of a recipe under a title of its own. */
-export function recipeFile(title: string): { readonly name: string; readonly mimeType: string; readonly buffer: Buffer } {
+export function recipeFile(title: string): {
+  readonly name: string;
+  readonly mimeType: string;
+  readonly buffer: Buffer;
+} {
   const text = readFileSync(INVENTED, "utf8").replace("Invented weir bitter", title);
   return { name: "invented.json", mimeType: "application/json", buffer: Buffer.from(text) };
 }

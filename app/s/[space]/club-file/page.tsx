@@ -33,7 +33,14 @@ export default async function ClubFilePage({ params }: ClubFilePageProps) {
             Download the club
           </a>
         </p>
-        <p className="text-muted">Left out: {[...new Set(Object.values(LEFT_OUT))].join(" ")}</p>
+        <details className="text-muted">
+          <summary className="cursor-pointer py-3">What is not in it, and why</summary>
+          <ul className="list-disc ps-5">
+            {[...new Set(Object.values(LEFT_OUT))].map((reason) => (
+              <li key={reason}>{reason}</li>
+            ))}
+          </ul>
+        </details>
       </section>
       <ClubFileScreen home={home} people={people.map(({ userId, displayName }) => ({ userId, displayName }))} />
     </>

@@ -53,7 +53,7 @@ export function ExportForm({ action, recipes, refused }: ExportFormProps) {
               />
               {title}
             </label>
-            {report === null ? null : <KeptFields id={`kept-${id}`} report={report} />}
+            {report === null ? null : <KeptFields id={`kept-${id}`} title={title} report={report} />}
           </Fragment>
         ))}
       </fieldset>

@@ -43,7 +43,7 @@ export function RecipePreview({ recipe, preferences, isOpen, isChosen, onChoose 
       )}
       {figures.length > 0 && <FigureTable figures={figures} preferences={preferences} />}
       <details open={isShown} onToggle={(event) => setShown(event.currentTarget.open)}>
-        <summary className="target">Line by line</summary>
+        <summary className="cursor-pointer py-3">Line by line</summary>
         {isShown && (
           <>
             {derived.length > 0 && (
