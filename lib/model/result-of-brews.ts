@@ -1,6 +1,6 @@
 import type { LedgerComparison } from "@/lib/calc/compare";
 import { explain } from "@/lib/calc/explain";
-import { QUANTITIES } from "@/lib/calc/ledger";
+import type { QuantityId } from "@/lib/calc/ledger";
 import type { Brew } from "./brew";
 import { comparisonOf } from "./brew-comparison";
 import { planOf, type BrewPlan } from "./brew-plan";
@@ -100,6 +100,6 @@ function accountsOf([first]: readonly ShownBrew[]): Partial<Record<Across, Resul
   return Object.fromEntries(accounts);
 }
 
-function isAcross(id: keyof typeof QUANTITIES): id is Across {
+function isAcross(id: QuantityId): id is Across {
   return ACROSS_QUANTITIES.some((each) => each === id);
 }

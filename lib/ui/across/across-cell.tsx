@@ -1,4 +1,4 @@
-import type { ReactNode } from "react";
+import type { ReactElement, ReactNode } from "react";
 import type { ComparedRow } from "@/lib/calc/compare";
 import type { Dimension } from "@/lib/calc/ledger";
 import type { Preferences } from "@/lib/model/preferences";
@@ -17,7 +17,7 @@ interface AcrossCellProps {
 }
 
 /** One brewer's planned, measured and difference of one quantity, always in this order. */
-export function AcrossCell({ name, row, dimension, preferences, explained }: AcrossCellProps) {
+export function AcrossCell({ name, row, dimension, preferences, explained }: AcrossCellProps): ReactElement {
   const shared = { dimension, preferences };
   return (
     <td role="cell">

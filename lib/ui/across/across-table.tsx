@@ -1,4 +1,4 @@
-import type { ReactNode } from "react";
+import type { ReactElement, ReactNode } from "react";
 import type { ComparedRow } from "@/lib/calc/compare";
 import { QUANTITIES, STATIONS, type QuantityId } from "@/lib/calc/ledger";
 import type { Preferences } from "@/lib/model/preferences";
@@ -31,7 +31,7 @@ interface AcrossTableProps {
  * The ledger with a column for each brewer. A wide one scrolls sideways in its own frame, with the quantities standing
  * still; on a phone each quantity lists its brewers below it.
  */
-export function AcrossTable(props: AcrossTableProps) {
+export function AcrossTable(props: AcrossTableProps): ReactElement {
   const { columns } = props;
   const stations = STATIONS.filter((station) => ACROSS_QUANTITIES.some((id) => QUANTITIES[id].station === station));
   return (

@@ -124,9 +124,12 @@ export class KettleStore {
   };
 
   /** The same with what somebody else chose, if it is later than what is shown. */
-  readonly keepLater = (id: string, kept: KeptChoice): void => {
+  readonly keepLater = async (id: string, kept: KeptChoice): Promise<void> => {
     const shown = this.shown.entries.find(({ key }) => key === id)?.kept?.lockVersion ?? 0;
-    if (kept.lockVersion > shown) this.keep(id, kept);
+    if (kept.lockVersion <= shown) return;
+    // What came computed with the page is computed anew only by a desk that is told so.
+    if (!this.deskOf.has(id)) await this.start();
+    this.keep(id, kept);
   };
 
   async explain(id: string, number: ExplainableNumber): Promise<ExplainedCell | null> {

@@ -97,6 +97,18 @@ describe("the rows of an opened table", () => {
     expect(told[0].at(-1)).toEqual({ kind: "keep", id, choice: kept.choice });
   });
 
+  it("take over what somebody else chose meanwhile, before anything was computed here, and nothing older", async () => {
+    const { store, kettlesAt, told } = openStore();
+    const id = IDS[0] ?? "";
+    const kept = { lockVersion: 2, choice: { ...NO_CHOICE, way: "less volume" }, changedByName: "Ada" };
+    await store.keepLater(id, kept);
+    expect(store.snapshot().entries.find(({ key }) => key === id)?.kept).toEqual(kept);
+    const desk = kettlesAt(0).includes(id) ? 0 : 1;
+    expect(told[desk].at(-1)).toEqual({ kind: "keep", id, choice: kept.choice });
+    await store.keepLater(id, { ...kept, lockVersion: 1, changedByName: "Bo" });
+    expect(store.snapshot().entries.find(({ key }) => key === id)?.kept).toEqual(kept);
+  });
+
   it("say when they could not be read, and are read again when somebody asks", async () => {
     let attempts = 0;
     const { store, isClosed } = openStore(() => {

@@ -16,30 +16,44 @@ export async function PlanBehindNotice({ member, brew }: PlanBehindNoticeProps) 
   if (behind === null) return null;
   const { sharedBrewId, equipmentId, planned, present } = behind;
   const sharedBrew = `/s/${member.spaceSlug}/shared-brews/${sharedBrewId}`;
+  const changes = (
+    <ul className="my-2 list-disc pl-5">
+      {planDifferences(planned, present).map((words) => (
+        <li key={words}>{words}.</li>
+      ))}
+    </ul>
+  );
+  const versions = (
+    <>
+      This brew was planned under version {planned.version} of the plan; the <Link href={sharedBrew}>shared brew</Link>{" "}
+      has version {present.version} now.
+    </>
+  );
+  // Once it is brewed, there is nothing to do about it.
+  if (brew.state !== "planned") {
+    return (
+      <div className="no-print mt-4">
+        <p>
+          {versions} It stays under version {planned.version} and is compared with what was planned then.
+        </p>
+        <details>
+          <summary className="cursor-pointer py-3">What version {present.version} has otherwise</summary>
+          {changes}
+        </details>
+      </div>
+    );
+  }
   return (
-    <Notice kind={brew.state === "planned" ? "attention" : "plain"}>
-      <p>
-        This brew was planned under version {planned.version} of the plan; the{" "}
-        <Link href={sharedBrew}>shared brew</Link> has version {present.version} now:
-      </p>
-      <ul className="my-2 list-disc pl-5">
-        {planDifferences(planned, present).map((words) => (
-          <li key={words}>{words}.</li>
-        ))}
-      </ul>
-      <p>
-        {brew.state === "planned" ? (
-          <>
-            What is planned is never computed anew. Choose day, water and yeast again in{" "}
-            <Link href={`${sharedBrew}/kettles/${equipmentId}`}>this kettle’s part</Link>, and keep to the other rules
-            by hand where you can; whether it counts where amounts would be others, agree with an organiser.
-          </>
-        ) : (
-          <>
-            It stays under version {planned.version} and is compared with what was planned then; nothing has to be done.
-          </>
-        )}
-      </p>
-    </Notice>
+    <div className="mt-4">
+      <Notice kind="attention">
+        <p>{versions}</p>
+        {changes}
+        <p>
+          What is planned is never computed anew. Choose day, water and yeast again in{" "}
+          <Link href={`${sharedBrew}/kettles/${equipmentId}`}>this kettle’s part</Link>, and keep to the other rules by
+          hand where you can; whether it counts where amounts would be others, agree with an organiser.
+        </p>
+      </Notice>
+    </div>
   );
 }

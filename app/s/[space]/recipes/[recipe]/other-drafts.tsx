@@ -1,7 +1,8 @@
 "use client";
 
 import { ClockTime } from "@/lib/ui/brew/clock-time";
-import { useOtherDrafts, type OtherDraft } from "./use-other-drafts";
+import type { OtherDraft } from "./of-others";
+import { useOtherDrafts } from "./use-other-drafts";
 
 interface OtherDraftsProps {
   readonly drafts: readonly OtherDraft[];

@@ -6,6 +6,7 @@ import { offeredInRecipes } from "@/lib/ui/recipe/own-ingredients";
 import { PaperSheet } from "@/lib/ui/sheet/paper-sheet";
 import { ExportLinks } from "../export-links";
 import { OriginLine } from "./origin-line";
+import { ofOthers } from "./of-others";
 import { OtherDrafts } from "./other-drafts";
 import { OtherWays } from "./other-ways";
 import { readRecipe, readRecipePage } from "./read-recipe";
@@ -56,10 +57,7 @@ export default async function RecipePage({ params }: RecipePageProps) {
           ranges={revisionIntervals(recipe)}
           own={offeredInRecipes(own)}
         >
-          <OtherDrafts
-            drafts={drafts.filter(({ isOwn }) => !isOwn).map(({ writerName, begunAt }) => ({ writerName, begunAt }))}
-            address={`${home}/drafts`}
-          />
+          <OtherDrafts drafts={ofOthers(drafts)} address={`${home}/drafts`} />
         </RecipeScreen>
         <ExportLinks recipes={`/s/${member.spaceSlug}/recipes`} id={id} rev={rev} />
         <RevisionList home={home} revisions={revisions} />

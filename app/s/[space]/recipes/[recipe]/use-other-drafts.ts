@@ -1,9 +1,7 @@
 "use client";
 
 import { useEffect, useState } from "react";
-import type { DraftSummary } from "@/lib/model/recipe-draft";
-
-export type OtherDraft = Pick<DraftSummary, "writerName" | "begunAt">;
+import type { OtherDraft } from "./of-others";
 
 const EVERY_MS = 20_000;
 

@@ -1,6 +1,7 @@
 import { apiRoute } from "@/lib/server/api-route";
 import { listDrafts } from "@/lib/server/drafts/reads";
 import { requireMember } from "@/lib/server/session";
+import { ofOthers } from "../of-others";
 
 interface DraftsContext {
   readonly params: Promise<{ readonly space: string; readonly recipe: string }>;
@@ -10,6 +11,5 @@ interface DraftsContext {
 export const GET = apiRoute(async (_request: Request, { params }: DraftsContext) => {
   const { space, recipe } = await params;
   const drafts = await listDrafts(await requireMember(space), recipe);
-  const others = drafts.filter(({ isOwn }) => !isOwn).map(({ writerName, begunAt }) => ({ writerName, begunAt }));
-  return Response.json(others, { headers: { "Cache-Control": "no-store" } });
+  return Response.json(ofOthers(drafts), { headers: { "Cache-Control": "no-store" } });
 });

@@ -60,6 +60,6 @@ export function useKettlePanel(store: KettleStore, address: string): PanelState 
 /** The ways out of a kettle, once the table has what somebody may have chosen for it meanwhile. */
 async function presentDetail(store: KettleStore, address: string, id: string): Promise<FitDetail | null> {
   const kept = await readKept(address, id);
-  if (kept !== null) store.keepLater(id, kept);
+  if (kept !== null) await store.keepLater(id, kept);
   return store.detail(id);
 }
