@@ -27,6 +27,7 @@ import { listOnHand } from "@/lib/server/orders/on-hand";
 import { listOrderers } from "@/lib/server/orders/people";
 import { findOrder, listOrders } from "@/lib/server/orders/reads";
 import { listPublications } from "@/lib/server/publications/reads";
+import { listResults } from "@/lib/server/publications/result-reads";
 import { publishRecipe } from "@/lib/server/publications/writes";
 import { findFamily } from "@/lib/server/recipes/family";
 import { listRecipePage, listRecipes } from "@/lib/server/recipes/list";
@@ -38,6 +39,7 @@ import type { Member } from "@/lib/server/session";
 import { findSheet } from "@/lib/server/shared-brews/find-sheet";
 import { listOwnBrewDays } from "@/lib/server/shared-brews/own-days";
 import { changePlan } from "@/lib/server/shared-brews/change-plan";
+import { findPlanBehind } from "@/lib/server/shared-brews/plan-behind";
 import { findSharedBrew, findSharedBrewPlan, listPlanVersions, listSharedBrews } from "@/lib/server/shared-brews/reads";
 import { listSheets } from "@/lib/server/shared-brews/sheets";
 import { listPeople } from "@/lib/server/spaces/reads";
@@ -71,6 +73,7 @@ const READS: Readonly<Record<string, Read>> = {
   findNotice: (member, { noticeId }) => findNotice(member, noticeId),
   findOrder: (member, { orderId }) => findOrder(member, orderId),
   findOrigin: (member, { recipeId }) => findOrigin(member, recipeId),
+  findPlanBehind: (member, { brewId }) => findPlanBehind(member, brewId),
   findRecipe: (member, { recipeId }) => findRecipe(member, recipeId),
   findReferred: (member, { recipeId }) => findReferred(member, recipeId, { recipe: null, rev: 1 }),
   findRevision: (member, { recipeId }) => findRevision(member, recipeId, 1),
@@ -103,6 +106,7 @@ const READS: Readonly<Record<string, Read>> = {
   listRecipePage: (member) => listRecipePage(member, { sort: "title", direction: "ascending", page: 1 }),
   listRecipes,
   listRegister,
+  listResults: (member, { sharedBrewId }) => listResults(member, sharedBrewId),
   listRevisions: (member, { recipeId }) => listRevisions(member, recipeId),
   listSharedBrews,
   listSheets: (member, { sharedBrewId }) => listSheets(member, sharedBrewId),
@@ -111,6 +115,7 @@ const READS: Readonly<Record<string, Read>> = {
 /** Reads that are of no club, and why nothing of a club gets out by them. */
 const OF_NO_CLUB: Readonly<Record<string, string>> = {
   findPublished: "What is published is for everybody.",
+  findPublishedResult: "What is published is for everybody.",
   findRound: "It works within a transaction that shows one space only.",
   findSession: "By a secret that only its owner has.",
   findMailChoice: "The reader's own.",
@@ -122,7 +127,7 @@ const OF_NO_CLUB: Readonly<Record<string, string>> = {
 /** Reads in which the test's club has nothing to be seen, so that an empty answer to its owner is no surprise. */
 const NOTHING_THERE = new Set([
   ...["findOrigin", "findDraft", "listDrafts", "findBrewDay", "listBrewDays", "listOwnBrewDays"],
-  ...["listBrewLots", "listAdaptations", "listOnHand"],
+  ...["listBrewLots", "listAdaptations", "listOnHand", "listResults", "findPlanBehind"],
 ]);
 
 /** Messages go to one person, and here to whoever brews. */
@@ -196,7 +201,9 @@ describe("the reads of the services", () => {
     "show it to the club itself, so that the test above can fail: %s",
     async (name) => {
       const read = READS[name] ?? (() => Promise.reject(new Error(name)));
-      expect(["", "null", "[]", "{}"]).not.toContain(written(await read(TO_THE_BREWER.has(name) ? brewer : owner, ids)));
+      expect(["", "null", "[]", "{}"]).not.toContain(
+        written(await read(TO_THE_BREWER.has(name) ? brewer : owner, ids)),
+      );
     },
   );
 });
