@@ -1,11 +1,10 @@
 import { expect, test, type Page } from "playwright/test";
 import { anotherContext } from "./support/another-context";
-import { violations } from "./support/axe";
-import { CLUB, ownTitle } from "./support/own-recipe";
+import { expectAccessible, goAs, offer, openOrder, rowOf, step, want } from "./support/ordering";
+import { CLUB } from "./support/own-recipe";
 import { signInAs } from "./support/sign-in";
 
 const WIDTHS = [390, 1280];
-const THEMES = ["light", "dark"] as const;
 
 for (const width of WIDTHS) {
   test(`an order goes from wishes to the last bag, short delivery and all, at ${String(width)} px`, async ({
@@ -15,13 +14,13 @@ for (const width of WIDTHS) {
     const order = await openOrder(page, "Cap order");
     await want(page, { what: "Anything else, in pieces", name: "Crown caps", amount: "200" });
     await expect(page.getByRole("link", { name: "Crown caps", exact: true })).toBeVisible();
-    await as(page, "member", order);
+    await goAs(page, "member", order);
     await page.getByRole("link", { name: "Crown caps", exact: true }).click();
     await page.getByLabel("Amount I want beside, pcs").fill("300");
     await page.getByRole("button", { name: "Save my wish" }).click();
     await expect(rowOf(page, "Mads Underbough")).toContainText("300");
 
-    await as(page, "organiser", order);
+    await goAs(page, "organiser", order);
     await offer(page, { item: "Crown caps", size: "100", price: "2.50", unit: "pcs" });
     // Five packs of 100 for 2.50; two hundred of them are 5.00. Alone they would cost as much.
     await expect(page.getByText("500 pcs for 12.50 EUR")).toBeVisible();
@@ -69,7 +68,7 @@ test("an order of a shared brew opens to the sheets behind each total, and a mem
   await page.getByRole("button", { name: "Propose" }).click();
   await expect(page.getByText("Proposed. It counts once the member agrees")).toBeVisible();
 
-  await as(page, "member", order);
+  await goAs(page, "member", order);
   await page.getByRole("button", { name: "Agree to Northdown" }).click();
   await expect(rowOf(page, "Mads Underbough").filter({ hasText: "in place of Fuggle" })).toContainText("agreed on");
   await page.getByRole("link", { name: "Northdown", exact: true }).click();
@@ -148,57 +147,6 @@ test("a weight list prints with a place for each weight, and an order with its p
   await expect(page.getByText("Caution.").first()).toBeVisible();
   await expectPaper(page);
 });
-
-/** Opens an order under a title of its own, and gives its address. */
-async function openOrder(page: Page, words: string, sharedBrew?: string): Promise<string> {
-  await signInAs(page, "organiser");
-  await page.goto(`${CLUB}/orders/new`);
-  const title = ownTitle(words);
-  await page.getByLabel("Title").fill(title);
-  if (sharedBrew !== undefined) await page.getByLabel("Shared brew").selectOption(sharedBrew);
-  await page.getByRole("button", { name: "Open the order" }).click();
-  await expect(page.getByRole("heading", { level: 1, name: title })).toBeVisible();
-  return page.url();
-}
-
-async function as(page: Page, key: string, address: string): Promise<void> {
-  await signInAs(page, key);
-  await page.goto(address);
-}
-
-async function want(page: Page, a: { what: string; name: string; amount: string }): Promise<void> {
-  await page.getByLabel("What it is").selectOption(a.what);
-  await page.getByLabel("Name", { exact: true }).fill(a.name);
-  await page.getByLabel("Amount, in the unit chosen above").fill(a.amount);
-  await page.getByRole("button", { name: "I want this too" }).click();
-}
-
-async function offer(page: Page, a: { item: string; size: string; price: string; unit: string }): Promise<void> {
-  await page.getByRole("link", { name: a.item, exact: true }).click();
-  await page.getByLabel(`Pack size, ${a.unit}`).fill(a.size);
-  await page.getByLabel("Price, EUR").fill(a.price);
-  await page.getByRole("button", { name: "Add the pack" }).click();
-}
-
-async function step(page: Page, button: string): Promise<void> {
-  await page.getByRole("button", { name: button }).click();
-  await expect(page.getByRole("button", { name: button })).toHaveCount(0);
-}
-
-function rowOf(page: Page, name: string) {
-  return page.getByRole("row").filter({ has: page.getByRole("rowheader", { name, exact: true }) });
-}
-
-async function expectAccessible(page: Page): Promise<void> {
-  for (const colorScheme of THEMES) {
-    await page.emulateMedia({ colorScheme, reducedMotion: "reduce" });
-    expect(await violations(page), colorScheme).toEqual([]);
-  }
-  const overflow = await page.evaluate(
-    () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-  );
-  expect(overflow).toBeLessThanOrEqual(0);
-}
 
 async function expectPaper(page: Page): Promise<void> {
   await expect(page.getByRole("button")).toHaveCount(0);

@@ -1,35 +1,19 @@
 import { describe, expect, it } from "vitest";
 import { csvText } from "@/lib/model/csv";
-import { enteredAmount, entryUnit } from "@/lib/model/order/entered";
+import { countedUnit, entryMeasure, THINGS_TO_ASK_FOR } from "@/lib/model/order/entered";
 import type { OrderItem } from "@/lib/model/order/order";
-import { newThing } from "@/lib/model/order/order-input";
+import { newThing, unitsOf } from "@/lib/model/order/order-input";
 import { orderRows } from "@/lib/model/order/order-rows";
 
-describe("enteredAmount", () => {
-  it.each([
-    ["12,4", 1000, 12_400],
-    ["0.001", 1000, 1],
-    ["25", 1, 25],
-    ["4.35", 1000, 4350],
-    ["0", 1000, 0],
-  ])("reads %s with a factor of %d as %d", (text, factor, amount) => {
-    expect(enteredAmount("Amount", text, factor)).toEqual({ amount });
+describe("entryMeasure", () => {
+  it("types malt by the kilogram and everything else in the unit of the order", () => {
+    expect(entryMeasure({ kind: "fermentable", unit: "g" })).toBe("kg");
+    expect(entryMeasure({ kind: "hop", unit: "g" })).toBe("g");
+    expect(entryMeasure({ kind: "acid", unit: "mL" })).toBe("mL");
   });
 
-  it.each([
-    ["", 1, "Amount is empty"],
-    ["a lot", 1, "Amount “a lot” is not an amount, such as 12 or 4.5"],
-    ["-3", 1, "Amount “-3” is not an amount, such as 12 or 4.5"],
-    ["2.5", 1, "Amount “2.5” is finer than can be weighed out; it takes whole numbers"],
-    ["0.0005", 1000, "Amount “0.0005” is finer than can be weighed out; it takes three decimals at most"],
-  ])("refuses “%s” and says why", (text, factor, refusal) => {
-    expect(enteredAmount("Amount", text, factor)).toEqual({ refusal });
-  });
-
-  it("types malt in kilograms and everything else in the unit of the order", () => {
-    expect(entryUnit({ kind: "fermentable", unit: "g" })).toEqual({ unit: "kg", factor: 1000 });
-    expect(entryUnit({ kind: "hop", unit: "g" })).toEqual({ unit: "g", factor: 1 });
-    expect(entryUnit({ kind: "acid", unit: "mL" })).toEqual({ unit: "mL", factor: 1 });
+  it("asks for each thing in a measure that the order counts it in", () => {
+    for (const { kind, measure } of THINGS_TO_ASK_FOR) expect(unitsOf(kind)).toContain(countedUnit(measure));
   });
 });
 

@@ -1,9 +1,10 @@
 import type { Order, OrderItem } from "@/lib/model/order/order";
 import type { OrderState } from "@/lib/model/order/order-words";
 import { moveOrder } from "@/lib/server/orders/move";
+import { addOffer } from "@/lib/server/orders/offers";
 import { findOrder } from "@/lib/server/orders/reads";
 import { handOutShare, receiveItem } from "@/lib/server/orders/receive";
-import { addOffer, createOrder } from "@/lib/server/orders/writes";
+import { createOrder } from "@/lib/server/orders/writes";
 import type { Member } from "@/lib/server/session";
 
 /** An order, of a shared brew where one is given. */

@@ -1,52 +1,32 @@
-import { z } from "zod";
+import type { z } from "zod";
 import { currencyCode, minorUnits } from "../price";
-import type { OrderThing } from "./order-words";
+import type { OrderKind, OrderThing, OrderUnit } from "./order-words";
 
-const DECIMAL = /^\d{1,9}(?:[.,]\d{1,6})?$/;
+/** In what an amount of an order is typed; who reads US units types pounds for kilograms and ounces for grams. */
+export const ENTRY_MEASURES = ["kg", "g", "mL", "pcs"] as const;
+export type EntryMeasure = (typeof ENTRY_MEASURES)[number];
 
-/** The unit in which an amount is typed and read, and how many units of an order it is. */
-export interface EntryUnit {
-  readonly unit: string;
-  readonly factor: 1 | 1000;
+/** Malt and sugar are bought by the kilogram, and counted in grams. */
+export function entryMeasure({ kind, unit }: Pick<OrderThing, "kind" | "unit">): EntryMeasure {
+  return kind === "fermentable" && unit === "g" ? "kg" : unit;
 }
 
-/** Malt and sugar are bought in kilograms, and counted in grams. */
-export function entryUnit({ kind, unit }: Pick<OrderThing, "kind" | "unit">): EntryUnit {
-  return kind === "fermentable" && unit === "g" ? { unit: "kg", factor: 1000 } : { unit, factor: 1 };
+/** The unit in which an order counts what is typed so. */
+export function countedUnit(measure: EntryMeasure): OrderUnit {
+  return measure === "kg" ? "g" : measure;
 }
 
-/** An amount of a form in the whole units of an order: "12,4" with a factor of 1000 is 12 400. */
-export function enteredAmount(
-  label: string,
-  text: string,
-  factor: number,
-): { readonly amount: number } | { readonly refusal: string } {
-  const typed = text.trim();
-  if (typed === "") return { refusal: `${label} is empty` };
-  if (!DECIMAL.test(typed)) return { refusal: `${label} “${typed.slice(0, 40)}” is not an amount, such as 12 or 4.5` };
-  const amount = Math.round(Number(typed.replace(",", ".")) * factor * 1e6) / 1e6;
-  if (Number.isInteger(amount)) return { amount };
-  const finest = factor === 1 ? "whole numbers" : "three decimals at most";
-  return { refusal: `${label} “${typed}” is finer than can be weighed out; it takes ${finest}` };
-}
-
-/** The field of a form that holds such an amount, with the field beside it that says the factor. */
-export const typedAmount = {
-  amount: z.string().max(40),
-  factor: z.enum(["1", "1000"]),
-} as const;
-
-/** A form's amount as the service takes it; what cannot be read is told at its field. */
-export function readAmount(
-  label: string,
-  form: { readonly amount: string; readonly factor: string },
-  context: z.RefinementCtx,
-): number {
-  const read = enteredAmount(label, form.amount, Number(form.factor));
-  if ("amount" in read) return read.amount;
-  context.addIssue({ code: "custom", path: ["amount"], message: read.refusal });
-  return 0;
-}
+/** What a member may ask for that no sheet names: kinds with the measures in which they are typed. */
+export const THINGS_TO_ASK_FOR: readonly { readonly kind: OrderKind; readonly measure: EntryMeasure }[] = [
+  { kind: "fermentable", measure: "kg" },
+  { kind: "hop", measure: "g" },
+  { kind: "yeast", measure: "pcs" },
+  { kind: "salt", measure: "g" },
+  { kind: "acid", measure: "mL" },
+  { kind: "other", measure: "pcs" },
+  { kind: "other", measure: "g" },
+  { kind: "other", measure: "mL" },
+];
 
 /** A price of a form in the smallest unit of its currency. */
 export function readPrice(

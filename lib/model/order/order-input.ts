@@ -8,16 +8,20 @@ import { ORDER_KINDS, ORDER_STATES, ORDER_UNITS, type OrderKind, type OrderUnit 
 const lockVersion = counted("Version", { min: 0, max: 1_000_000_000 });
 const amountLimits = { min: 0, max: ORDER_RANGE.amount.max };
 /** What comes from a supplier may be more than anybody may ask for. */
-const RECEIVED_LIMITS = { min: 0, max: 100_000_000 };
+export const RECEIVED_LIMITS = { min: 0, max: 100_000_000 };
 
-export const newOrder = z.strictObject({
+/** What may still be said otherwise while an order is open. */
+const described = {
   title: written("Title", 160),
-  sharedBrewId: recordId.nullable(),
-  currency: currencyCode,
   closesAt: z.coerce.date({ error: "Closing day is not a date" }).nullable(),
   note: optionalText("Note", 2000),
-});
+} as const;
+
+export const newOrder = z.strictObject({ ...described, sharedBrewId: recordId.nullable(), currency: currencyCode });
 export type NewOrder = z.output<typeof newOrder>;
+
+export const orderChange = z.strictObject({ ...described, orderId: recordId, lockVersion });
+export type OrderChange = z.output<typeof orderChange>;
 
 export const orderMove = z.strictObject({
   orderId: recordId,
@@ -60,13 +64,17 @@ export function unitsOf(kind: OrderKind): readonly OrderUnit[] {
   return kind === "acid" ? ["mL"] : ["g"];
 }
 
-export const newOffer = z.strictObject({
-  ...item,
+const pack = {
   size: counted("Pack size", ORDER_RANGE.size),
   priceMinor: counted("Price", ORDER_RANGE.price),
   note: optionalText("Note of the supplier", 200),
-});
+} as const;
+
+export const newOffer = z.strictObject({ ...item, ...pack });
 export type NewOffer = z.output<typeof newOffer>;
+
+export const offerChange = z.strictObject({ ...item, ...pack, offerId: recordId, lockVersion });
+export type OfferChange = z.output<typeof offerChange>;
 
 export const offerRemoval = z.strictObject({ ...item, offerId: recordId, lockVersion });
 export type OfferRemoval = z.output<typeof offerRemoval>;
@@ -100,6 +108,21 @@ export const substitutionDecision = z.strictObject({
   state: oneOf("Decision", ["agreed", "declined"]),
 });
 export type SubstitutionDecision = z.output<typeof substitutionDecision>;
+
+/** An organiser lets one member name a wish in an order that is locked. */
+export const lateLeave = z.strictObject({ orderId: recordId, userId: recordId, reason: written("Reason", 200) });
+export type LateLeave = z.output<typeof lateLeave>;
+
+/** Takes a late wish in, declines it, or takes the leave back. */
+export const lateDecision = z.strictObject({
+  orderId: recordId,
+  id: recordId,
+  lockVersion,
+  state: oneOf("Decision", ["taken in", "declined", "withdrawn"]),
+  /** Of the difference that the page showed; only taking in looks at it. */
+  fingerprint: z.string().max(100),
+});
+export type LateDecision = z.output<typeof lateDecision>;
 
 /** What came of one item, what it cost, and who gets how much of a short delivery: null shares it in proportion. */
 export const receipt = z.strictObject({

@@ -22,6 +22,10 @@ export const ORDER_MOVES: Readonly<Record<OrderState, readonly OrderState[]>> = 
 
 export const SUBSTITUTION_STATES = ["proposed", "agreed", "declined"] as const;
 
+/** Where a wish in a locked order is: only the first two are still to be decided. */
+export const LATE_WISH_STATES = ["let", "wished", "taken in", "declined", "withdrawn", "lapsed"] as const;
+export type LateWishState = (typeof LATE_WISH_STATES)[number];
+
 /** Which thing it is: two sheets that name the same one need it together. */
 export interface OrderThing {
   readonly kind: OrderKind;

@@ -1,6 +1,5 @@
 import type { NeedSource } from "./order-needs";
-import type { OrderKind, OrderState, OrderThing, OrderUnit } from "./order-words";
-import type { SUBSTITUTION_STATES } from "./order-words";
+import type { LateWishState, OrderKind, OrderState, OrderThing, OrderUnit, SUBSTITUTION_STATES } from "./order-words";
 
 /** One order in a list. */
 export interface OrderSummary {
@@ -107,6 +106,37 @@ export interface OrderDifference {
   readonly now: number;
 }
 
+/** A wish of one member in an order that was locked already. */
+export interface LateWish {
+  readonly id: string;
+  readonly userId: string;
+  readonly userName: string;
+  readonly reason: string;
+  readonly letByName: string;
+  readonly state: LateWishState;
+  /** What is wanted beside the sheets in place of what was wanted at the lock; null until the member says it. */
+  readonly wish: { readonly itemId: string; readonly itemName: string; readonly amount: number } | null;
+  readonly lockVersion: number;
+}
+
+/** One item of an order, before or after a late wish. */
+export interface LateSide {
+  /** Sum of what is needed. */
+  readonly amount: number;
+  readonly purchase: OrderPurchase;
+  readonly parts: readonly Pick<OrderShare, "userId" | "userName" | "amount" | "cost">[];
+}
+
+/** What a late wish would change, for whoever decides on it. */
+export interface LateDifference {
+  readonly wishId: string;
+  readonly itemId: string;
+  /** Whoever takes the wish in has seen these numbers. */
+  readonly fingerprint: string;
+  readonly before: LateSide;
+  readonly after: LateSide;
+}
+
 export interface Order extends OrderSummary {
   readonly currency: string;
   readonly note: string;
@@ -118,6 +148,9 @@ export interface Order extends OrderSummary {
   readonly substitutions: readonly OrderSubstitution[];
   readonly events: readonly OrderEvent[];
   readonly differences: readonly OrderDifference[];
+  /** The latest first. */
+  readonly lateWishes: readonly LateWish[];
+  readonly lateDifferences: readonly LateDifference[];
   readonly mayOrganise: boolean;
   readonly mayOrder: boolean;
 }

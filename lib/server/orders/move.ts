@@ -7,6 +7,7 @@ import { inSpace, toJson, type SpaceTransaction } from "../db";
 import { requireAbility } from "../permissions";
 import type { Member } from "../session";
 import { storedWord } from "../stored-word";
+import { endLateWishes } from "./late-wishes";
 import { readAround, toOrder, type Around } from "./reads";
 import { findRound, holdRound } from "./round-row";
 import { keepItem, noteEvent, requireOrder } from "./within-order";
@@ -40,6 +41,7 @@ export async function moveOrder(member: Member, move: OrderMove): Promise<OrderO
     }
     if (state === "locked" && !(await keepShares(tx, member, { move, around }))) return STALE;
     if (state === "received" || state === "handed out") await requireWhole(tx, member, { orderId, state, around });
+    if (held.state === "locked") await endLateWishes(tx, member, { orderId, state });
     await tx.orderRound.update({
       where: { spaceId_id: { spaceId: member.spaceId, id: orderId } },
       data: { state, lockVersion: { increment: 1 } },

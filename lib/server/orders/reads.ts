@@ -1,7 +1,7 @@
 import "server-only";
 import type { Order, OrderDifference, OrderItem, OrderSummary } from "@/lib/model/order/order";
 import { orderNeeds, type Held, type ThingNeeds } from "@/lib/model/order/order-needs";
-import { nameKey, ORDER_STATES, SUBSTITUTION_STATES, thingKey } from "@/lib/model/order/order-words";
+import { nameKey, ORDER_STATES, thingKey } from "@/lib/model/order/order-words";
 import { roleMay } from "@/lib/model/roles";
 import { displayNames } from "../accounts/names";
 import { contentHash } from "../content-hash";
@@ -10,9 +10,11 @@ import { isRecordId } from "../record-id";
 import type { Member } from "../session";
 import { storedWord } from "../stored-word";
 import { lockedItems, openItems } from "./assemble";
+import { lateOf } from "./late-rows";
 import { listOnHand } from "./on-hand";
 import { findRound, SUMMARY, thingOf, type RoundRow } from "./round-row";
 import { readOrderedSheets, sheetNeeds, type OrderedSheet } from "./sheet-needs";
+import { substitutionsOf } from "./substitution-rows";
 
 /** The orders of the space, the newest first; nothing for those who do not order. */
 export async function listOrders(member: Member): Promise<readonly OrderSummary[]> {
@@ -69,6 +71,7 @@ export async function toOrder(member: Member, round: RoundRow, around: Around): 
       text: event.text,
     })),
     differences: round.state === "locked" || round.state === "placed" ? differencesOf(items, needs, nameOf) : [],
+    ...lateOf(round, items, nameOf),
     mayOrganise: roleMay(member.role, "organise"),
     mayOrder: roleMay(member.role, "order"),
   };
@@ -100,38 +103,13 @@ function peopleOf(round: RoundRow, needs: readonly ThingNeeds[]): readonly strin
   return [
     ...needs.flatMap(({ members }) => members.map(({ userId }) => userId)),
     ...round.events.map(({ actorId }) => actorId),
+    ...round.lateWishes.flatMap(({ userId, letBy }) => [userId, letBy]),
     ...round.items.flatMap(({ leftOverTo, shares, replaced }) => [
       ...(leftOverTo === null ? [] : [leftOverTo]),
       ...shares.flatMap(({ userId, handedBy }) => (handedBy === null ? [userId] : [userId, handedBy])),
       ...replaced.flatMap(({ userId, proposedBy }) => [userId, proposedBy]),
     ]),
   ];
-}
-
-function substitutionsOf(round: RoundRow, nameOf: (userId: string) => string): Order["substitutions"] {
-  const things = new Map(round.items.map((row) => [row.id, thingOf(row)]));
-  return round.items.flatMap((row) =>
-    row.replaced.flatMap(({ id, userId, toItemId, ratio, proposedBy, state, decidedAt, lockVersion }) => {
-      const to = things.get(toItemId);
-      if (to === undefined) return [];
-      return [
-        {
-          ...{
-            id,
-            userId,
-            userName: nameOf(userId),
-            from: thingOf(row),
-            to,
-            ratio: ratio.toNumber(),
-            decidedAt,
-            lockVersion,
-          },
-          proposedByName: nameOf(proposedBy),
-          state: storedWord(SUBSTITUTION_STATES, state),
-        },
-      ];
-    }),
-  );
 }
 
 /** What who locks an order must have seen: amounts, packs, prices, and who takes what is left over. */

@@ -29,6 +29,7 @@ export function findRound(tx: SpaceTransaction, spaceId: string, id: string) {
           replaced: { orderBy: [{ proposedAt: "asc" }, { id: "asc" }] },
         },
       },
+      lateWishes: { include: { item: { select: { name: true } } }, orderBy: [{ letAt: "desc" }, { id: "desc" }] },
       events: { orderBy: [{ at: "desc" }, { id: "desc" }] },
     },
   });

@@ -2,10 +2,9 @@ import "server-only";
 import { randomUUID } from "node:crypto";
 import type {
   ItemSettings,
-  NewOffer,
   NewOrder,
   NewThing,
-  OfferRemoval,
+  OrderChange,
   OrderOutcome,
   OrderWant,
 } from "@/lib/model/order/order-input";
@@ -16,7 +15,6 @@ import type { Member } from "../session";
 import { listPeople } from "../spaces/reads";
 import { keepItem, noteEvent, requireItem, requireOrder, whileIn } from "./within-order";
 
-const MOST_OFFERS = 20;
 const STALE: OrderOutcome = { ok: false, reason: "stale" };
 
 /** Opens an order, of a shared brew or on its own. */
@@ -36,6 +34,22 @@ export async function createOrder(member: Member, order: NewOrder): Promise<{ re
     await noteEvent(tx, member, { orderId: id, text: "opened the order" });
   });
   return { id };
+}
+
+/** Another title, closing day or note, as long as the order is open. */
+export async function saveOrder(member: Member, change: OrderChange): Promise<OrderOutcome> {
+  requireAbility(member, "organise");
+  const { orderId, lockVersion, title, closesAt, note } = change;
+  await requireOrder(member, orderId);
+  return whileIn(member, { orderId, state: "open" }, async (tx): Promise<OrderOutcome> => {
+    const { count } = await tx.orderRound.updateMany({
+      where: { spaceId: member.spaceId, id: orderId, lockVersion },
+      data: { title, closesAt, note, lockVersion: { increment: 1 } },
+    });
+    if (count !== 1) return STALE;
+    await noteEvent(tx, member, { orderId, text: "changed title, closing day or note" });
+    return { ok: true };
+  });
 }
 
 /** What a member wants beside their sheets; 0 takes it back. `lockVersion` 0 says that there was none. */
@@ -80,39 +94,6 @@ function wantWords(name: string, amount: number, unit: string): string {
   return amount === 0
     ? `wants no ${name} beside the sheets`
     : `wants ${String(amount)} ${unit} of ${name} beside the sheets`;
-}
-
-/** A pack with its price. Organisers know what the supplier asks. */
-export async function addOffer(member: Member, offer: NewOffer): Promise<{ readonly id: string }> {
-  requireAbility(member, "organise");
-  const { orderId, size, priceMinor, note } = offer;
-  const item = requireItem(await requireOrder(member, orderId), offer.itemId);
-  if (item.offers.length >= MOST_OFFERS) {
-    throw new AppError(
-      "INVALID",
-      `Pack size: ${item.name} has ${String(MOST_OFFERS)} packs already, and that is the most.`,
-    );
-  }
-  const id = randomUUID();
-  await whileIn(member, { orderId, state: "open" }, async (tx) => {
-    const itemId = await keepItem(tx, member, { orderId, thing: item });
-    await tx.orderOffer.create({
-      data: { spaceId: member.spaceId, roundId: orderId, itemId, id, size, priceMinor, note },
-    });
-  });
-  return { id };
-}
-
-export async function removeOffer(member: Member, removal: OfferRemoval): Promise<OrderOutcome> {
-  requireAbility(member, "organise");
-  const { orderId, itemId, offerId, lockVersion } = removal;
-  requireItem(await requireOrder(member, orderId), itemId);
-  return whileIn(member, { orderId, state: "open" }, async (tx) => {
-    const { count } = await tx.orderOffer.deleteMany({
-      where: { spaceId: member.spaceId, roundId: orderId, itemId, id: offerId, lockVersion },
-    });
-    return count === 1 ? { ok: true } : STALE;
-  });
 }
 
 /** Who takes what is left over, and how many cells a pack of yeast has. */

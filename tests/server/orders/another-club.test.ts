@@ -1,12 +1,14 @@
 import { randomUUID } from "node:crypto";
 import { beforeAll, describe, expect, it } from "vitest";
 import type { Order } from "@/lib/model/order/order";
+import { askLate, decideLate, letLate } from "@/lib/server/orders/late-wishes";
 import { moveOrder } from "@/lib/server/orders/move";
+import { addOffer, removeOffer, saveOffer } from "@/lib/server/orders/offers";
 import { findOrder, listOrders } from "@/lib/server/orders/reads";
 import { handOutShare, receiveItem } from "@/lib/server/orders/receive";
 import { decideSubstitution, proposeSubstitution } from "@/lib/server/orders/substitutions";
 import { stockShare } from "@/lib/server/orders/to-stock";
-import { addOffer, addThing, createOrder, removeOffer, saveItem, saveWant } from "@/lib/server/orders/writes";
+import { addThing, createOrder, saveItem, saveOrder, saveWant } from "@/lib/server/orders/writes";
 import type { Member } from "@/lib/server/session";
 import { newBrewing } from "../../support/brewing";
 import { newClub } from "../../support/club";
@@ -31,6 +33,14 @@ const WRITES: Record<string, (member: Member, ids: Ids) => Promise<unknown>> = {
   addOffer: (member, { orderId, itemId }) => addOffer(member, { orderId, itemId, size: 1, priceMinor: 1, note: "" }),
   removeOffer: (member, { orderId, itemId, offerId }) =>
     removeOffer(member, { orderId, itemId, offerId, lockVersion: 1 }),
+  saveOrder: (member, { orderId }) =>
+    saveOrder(member, { orderId, lockVersion: 1, title: "Stolen", closesAt: null, note: "" }),
+  saveOffer: (member, { orderId, itemId, offerId }) =>
+    saveOffer(member, { orderId, itemId, offerId, lockVersion: 1, size: 1, priceMinor: 1, note: "" }),
+  letLate: (member, { orderId }) => letLate(member, { orderId, userId: member.userId, reason: "Stolen" }),
+  askLate: (member, { orderId, itemId }) => askLate(member, { orderId, itemId, amount: 1, lockVersion: 1 }),
+  decideLate: (member, { orderId, offerId }) =>
+    decideLate(member, { orderId, id: offerId, lockVersion: 1, state: "declined", fingerprint: "" }),
   saveItem: (member, { orderId, itemId }) =>
     saveItem(member, { orderId, itemId, lockVersion: 1, leftOverTo: null, cellsPerPiece: null }),
   proposeSubstitution: (member, { orderId, itemId, otherItemId }) =>

@@ -2,14 +2,15 @@
 
 import { z } from "zod";
 import type { ActionResult } from "@/lib/model/action-result";
-import { readAmount, typedAmount } from "@/lib/model/order/entered";
-import { newThing, orderMove, substitutionDecision } from "@/lib/model/order/order-input";
+import { countedUnit, ENTRY_MEASURES } from "@/lib/model/order/entered";
+import { newThing, orderChange, orderMove, substitutionDecision } from "@/lib/model/order/order-input";
 import { formAction } from "@/lib/server/action";
 import { moveOrder } from "@/lib/server/orders/move";
 import { decideSubstitution } from "@/lib/server/orders/substitutions";
-import { addThing } from "@/lib/server/orders/writes";
+import { addThing, saveOrder } from "@/lib/server/orders/writes";
 import { requireMember } from "@/lib/server/session";
 import { settled } from "../settled";
+import { readAmount, typedAmount } from "../typed-amount";
 
 type Done = ActionResult<void>;
 
@@ -25,7 +26,24 @@ export async function moveOrderAction(
   return run(previous, form);
 }
 
-/** Kind and unit are one choice; the amount is typed in the unit that goes with it. */
+const changeForm = z
+  .strictObject({ title: z.string(), closesAt: z.string(), note: z.string(), lockVersion: z.string() })
+  .transform((form): unknown => ({ ...form, closesAt: form.closesAt === "" ? null : form.closesAt }))
+  .pipe(orderChange.omit({ orderId: true }));
+
+export async function changeOrderAction(
+  space: string,
+  orderId: string,
+  previous: Done | null,
+  form: FormData,
+): Promise<Done> {
+  const run = formAction(changeForm, async (change) => {
+    settled(space, orderId, await saveOrder(await requireMember(space), { ...change, orderId }));
+  });
+  return run(previous, form);
+}
+
+/** Kind and measure are one choice; the amount is typed in the measure that goes with it. */
 const thingForm = z.strictObject({ what: z.string(), name: z.string(), amount: typedAmount.amount });
 
 export async function addThingAction(
@@ -34,14 +52,17 @@ export async function addThingAction(
   previous: Done | null,
   form: FormData,
 ): Promise<Done> {
+  const member = await requireMember(space);
   const asked = thingForm
-    .transform(({ what, name, amount }, context): unknown => {
-      const [kind, unit, factor = "1"] = what.split("/");
-      return { orderId, kind, unit, name, amount: readAmount("Amount", { amount, factor }, context) };
+    .transform(({ what, name, amount: text }, context): unknown => {
+      const [kind, typedIn] = what.split("/");
+      const measure = ENTRY_MEASURES.find((each) => each === typedIn) ?? "pcs";
+      const amount = readAmount({ label: "Amount", measure, text }, member.preferences, context);
+      return { orderId, kind, unit: countedUnit(measure), name, amount };
     })
     .pipe(newThing);
   const run = formAction(asked, async (thing) => {
-    await addThing(await requireMember(space), thing);
+    await addThing(member, thing);
     settled(space, orderId, { ok: true });
   });
   return run(previous, form);

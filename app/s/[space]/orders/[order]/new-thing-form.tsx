@@ -1,31 +1,41 @@
 "use client";
 
+import { THINGS_TO_ASK_FOR, type EntryMeasure } from "@/lib/model/order/entered";
+import type { OrderKind } from "@/lib/model/order/order-words";
+import type { Preferences } from "@/lib/model/preferences";
 import { ActionForm } from "@/lib/ui/action-form";
 import { NumberField } from "@/lib/ui/number-field";
+import { entryUnit } from "@/lib/ui/order/entry";
 import { SelectField } from "@/lib/ui/select-field";
 import { SubmitButton } from "@/lib/ui/submit-button";
 import { TextField } from "@/lib/ui/text-field";
 import type { OrderAction } from "./order-action";
 
-/** Kind, unit of the order, and how many of it the unit that is typed has. */
-const WHAT = [
-  { value: "fermentable/g/1000", text: "Malt or sugar, in kg" },
-  { value: "hop/g/1", text: "Hop, in g" },
-  { value: "yeast/pcs/1", text: "Yeast, in packs" },
-  { value: "salt/g/1", text: "Salt, in g" },
-  { value: "acid/mL/1", text: "Acid, in mL" },
-  { value: "other/pcs/1", text: "Anything else, in pieces" },
-  { value: "other/g/1", text: "Anything else, in g" },
-  { value: "other/mL/1", text: "Anything else, in mL" },
-] as const;
+const KIND_WORDS: Readonly<Record<OrderKind, string>> = {
+  fermentable: "Malt or sugar",
+  hop: "Hop",
+  yeast: "Yeast",
+  salt: "Salt",
+  acid: "Acid",
+  other: "Anything else",
+};
+
+interface NewThingFormProps {
+  readonly preferences: Preferences;
+  readonly action: OrderAction;
+}
 
 /** What a member wants that is in nobody's sheet. */
-export function NewThingForm({ action }: { readonly action: OrderAction }) {
+export function NewThingForm({ preferences, action }: NewThingFormProps) {
+  const what = THINGS_TO_ASK_FOR.map(({ kind, measure }) => ({
+    value: `${kind}/${measure}`,
+    text: `${KIND_WORDS[kind]}, in ${measureWord(kind, measure, preferences)}`,
+  }));
   return (
     <ActionForm action={action}>
       {({ errors, result, isPending }) => (
         <>
-          <SelectField name="what" label="What it is" options={WHAT} error={errors.kind ?? errors.unit} />
+          <SelectField name="what" label="What it is" options={what} error={errors.kind ?? errors.unit} />
           <TextField
             name="name"
             label="Name"
@@ -45,4 +55,9 @@ export function NewThingForm({ action }: { readonly action: OrderAction }) {
       )}
     </ActionForm>
   );
+}
+
+function measureWord(kind: OrderKind, measure: EntryMeasure, preferences: Preferences): string {
+  if (measure !== "pcs") return entryUnit(measure, preferences);
+  return kind === "yeast" ? "packs" : "pieces";
 }

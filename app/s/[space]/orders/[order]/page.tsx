@@ -1,10 +1,12 @@
 import type { Metadata } from "next";
 import { memberTotals, orderTotals } from "@/lib/model/order/order-totals";
 import { requireMember } from "@/lib/server/session";
-import { addThingAction, decideSubstitutionAction, moveOrderAction } from "./actions";
+import { addThingAction, changeOrderAction, decideSubstitutionAction, moveOrderAction } from "./actions";
+import { ChangeOrderForm } from "./change-order-form";
 import { DifferenceList } from "./difference-list";
 import { EventList } from "./event-list";
 import { ItemTable } from "./item-table";
+import { LateSection } from "./late-section";
 import { NewThingForm } from "./new-thing-form";
 import { OrderHeading } from "./order-heading";
 import { readOrder } from "./read-order";
@@ -29,6 +31,9 @@ export default async function OrderPage({ params }: OrderPageProps) {
   return (
     <>
       <OrderHeading home={home} order={order} />
+      {order.mayOrganise && order.state === "open" ? (
+        <ChangeOrderForm order={order} action={changeOrderAction.bind(null, space, id)} />
+      ) : null}
       <DifferenceList differences={order.differences} preferences={preferences} />
       <section aria-labelledby="items" className="mt-6">
         <h2 id="items" className="mb-2">
@@ -42,10 +47,11 @@ export default async function OrderPage({ params }: OrderPageProps) {
           <h2 id="new-thing" className="mb-2">
             Something that no sheet names
           </h2>
-          <NewThingForm action={addThingAction.bind(null, space, id)} />
+          <NewThingForm preferences={preferences} action={addThingAction.bind(null, space, id)} />
         </section>
       ) : null}
       <SubstitutionList order={order} ownId={member.userId} action={decideSubstitutionAction.bind(null, space, id)} />
+      <LateSection member={member} order={order} />
       {order.mayOrganise ? <StateMoves order={order} action={moveOrderAction.bind(null, space, id)} /> : null}
       <EventList events={order.events} />
     </>

@@ -6,6 +6,7 @@ import { ActionForm } from "@/lib/ui/action-form";
 import { SelectField } from "@/lib/ui/select-field";
 import { SubmitButton } from "@/lib/ui/submit-button";
 import { TextField } from "@/lib/ui/text-field";
+import { DescribedFields } from "../described-fields";
 
 interface OrderFormProps {
   readonly choices: readonly { readonly value: string; readonly text: string }[];
@@ -59,21 +60,7 @@ function Details({ errors }: { readonly errors: FieldErrors }) {
         autoComplete="off"
         error={errors.currency}
       />
-      <TextField
-        name="closesAt"
-        label="Closing day"
-        hint="When you mean to lock it; may stay empty."
-        type="date"
-        error={errors.closesAt}
-      />
-      <TextField
-        name="note"
-        label="Note"
-        hint="Where to order, who collects it; may stay empty."
-        maxLength={2000}
-        autoComplete="off"
-        error={errors.note}
-      />
+      <DescribedFields errors={errors} />
     </>
   );
 }

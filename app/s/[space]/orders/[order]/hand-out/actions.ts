@@ -2,24 +2,27 @@
 
 import { z } from "zod";
 import type { ActionResult } from "@/lib/model/action-result";
-import { readAmount, typedAmount } from "@/lib/model/order/entered";
-import { handOut, stocking } from "@/lib/model/order/order-input";
+import { handOut, RECEIVED_LIMITS, stocking } from "@/lib/model/order/order-input";
+import type { Preferences } from "@/lib/model/preferences";
 import { formAction } from "@/lib/server/action";
 import { handOutShare } from "@/lib/server/orders/receive";
 import { stockShare } from "@/lib/server/orders/to-stock";
 import { requireMember } from "@/lib/server/session";
 import { settled } from "../../settled";
+import { readAmount, typedAmount } from "../../typed-amount";
 
 type Done = ActionResult<void>;
 
 /** An empty weight takes back what was noted. */
-const weighing = z
-  .strictObject({ ...typedAmount, itemId: z.string(), userId: z.string(), lockVersion: z.string() })
-  .transform(({ factor, amount, ...share }, context): unknown => ({
-    ...share,
-    amount: amount.trim() === "" ? null : readAmount("Weighed out", { amount, factor }, context),
-  }))
-  .pipe(handOut.omit({ orderId: true }));
+function weighing(preferences: Preferences) {
+  return z
+    .strictObject({ ...typedAmount, itemId: z.string(), userId: z.string(), lockVersion: z.string() })
+    .transform(({ measure, amount: text, ...share }, context): unknown => {
+      const typed = { label: "Weighed out", measure, text, most: RECEIVED_LIMITS.max };
+      return { ...share, amount: text.trim() === "" ? null : readAmount(typed, preferences, context) };
+    })
+    .pipe(handOut.omit({ orderId: true }));
+}
 
 export async function handOutAction(
   space: string,
@@ -27,8 +30,9 @@ export async function handOutAction(
   previous: Done | null,
   form: FormData,
 ): Promise<Done> {
-  const run = formAction(weighing, async (share) => {
-    settled(space, orderId, await handOutShare(await requireMember(space), { ...share, orderId }));
+  const member = await requireMember(space);
+  const run = formAction(weighing(member.preferences), async (share) => {
+    settled(space, orderId, await handOutShare(member, { ...share, orderId }));
   });
   return run(previous, form);
 }

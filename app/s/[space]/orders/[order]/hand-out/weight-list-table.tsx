@@ -73,7 +73,9 @@ function Handed(props: {
         <span aria-hidden>✓ </span>
         <OrderAmount thing={item} amount={share.handed.amount} preferences={preferences} exact />, by{" "}
         {share.handed.byName}, <Day at={share.handed.at} /> <ClockTime at={share.handed.at} />
-        {action === null || share.lotId !== null ? null : <WeighForm {...{ item, share, amount, action }} isUndo />}
+        {action === null || share.lotId !== null ? null : (
+          <WeighForm {...{ item, share, amount, preferences, action }} isUndo />
+        )}
       </>
     );
   }
@@ -83,7 +85,7 @@ function Handed(props: {
       {action === null ? (
         <span className="no-print text-muted">{amount === 0 ? "nothing came" : "not yet"}</span>
       ) : (
-        <WeighForm {...{ item, share, amount, action }} />
+        <WeighForm {...{ item, share, amount, preferences, action }} />
       )}
     </>
   );

@@ -1,44 +1,32 @@
 "use client";
 
-import { entryUnit } from "@/lib/model/order/entered";
+import { entryMeasure } from "@/lib/model/order/entered";
 import type { OrderItem } from "@/lib/model/order/order";
+import type { Preferences } from "@/lib/model/preferences";
 import { ActionForm } from "@/lib/ui/action-form";
-import { NumberField } from "@/lib/ui/number-field";
 import { SubmitButton } from "@/lib/ui/submit-button";
-import { TextField } from "@/lib/ui/text-field";
 import type { OrderAction } from "../../order-action";
+import { OfferFields } from "./offer-fields";
 
 interface OfferFormProps {
   readonly item: OrderItem;
   readonly currency: string;
+  readonly preferences: Preferences;
   readonly action: OrderAction;
 }
 
 /** A pack that a supplier offers. */
-export function OfferForm({ item, currency, action }: OfferFormProps) {
-  const { unit, factor } = entryUnit(item);
+export function OfferForm({ item, currency, preferences, action }: OfferFormProps) {
   return (
     <section aria-labelledby="offer">
       <h2 id="offer" className="mb-2">
         Offer a pack
       </h2>
+      <p className="mb-2 text-muted">A lower price for a larger amount is another pack.</p>
       <ActionForm key={item.offers.length} action={action}>
         {({ errors, isPending }) => (
           <>
-            <input type="hidden" name="factor" value={factor} />
-            <input type="hidden" name="currency" value={currency} />
-            <div className="flex flex-wrap gap-4">
-              <NumberField name="size" label="Pack size" unit={unit} error={errors.size} />
-              <NumberField name="price" label="Price" unit={currency} error={errors.price ?? errors.priceMinor} />
-            </div>
-            <TextField
-              name="note"
-              label="Note of the supplier"
-              hint="Who sells it, or the order number; may stay empty. A lower price for a larger amount is another pack."
-              maxLength={200}
-              autoComplete="off"
-              error={errors.note}
-            />
+            <OfferFields measure={entryMeasure(item)} {...{ currency, preferences, errors }} />
             <div>
               <SubmitButton pending="Adding…" isPending={isPending}>
                 Add the pack

@@ -3,8 +3,7 @@ import type { Preferences } from "@/lib/model/preferences";
 import { DataTable, type DataColumn } from "@/lib/ui/data-table";
 import { Money } from "@/lib/ui/order/money";
 import { OrderAmount } from "@/lib/ui/order/order-amount";
-import { removeOfferAction } from "./actions";
-import { RemoveOfferForm } from "./remove-offer-form";
+import { OfferRowForms } from "./offer-row-forms";
 
 interface OfferTableProps {
   readonly space: string;
@@ -16,7 +15,7 @@ interface OfferTableProps {
 /** The packs offered, and how many of each are cheapest. */
 export function OfferTable({ space, order, item, preferences }: OfferTableProps) {
   const counts = new Map(item.offers.map(({ id }, i) => [id, item.purchase?.counts[i] ?? 0]));
-  const mayRemove = order.mayOrganise && order.state === "open";
+  const mayChange = order.mayOrganise && order.state === "open";
   const columns: readonly DataColumn<OrderOffer>[] = [
     {
       id: "pack",
@@ -31,15 +30,13 @@ export function OfferTable({ space, order, item, preferences }: OfferTableProps)
     },
     { id: "count", label: "Bought", isNumber: true, cell: ({ id }) => `${String(counts.get(id) ?? 0)}\u00a0×` },
     { id: "note", label: "Note", cell: ({ note }) => note },
-    ...(mayRemove
+    ...(mayChange
       ? [
           {
-            id: "remove",
-            label: "Remove",
+            id: "change",
+            label: "Change",
             isAction: true,
-            cell: (offer: OrderOffer) => (
-              <RemoveOfferForm offer={offer} action={removeOfferAction.bind(null, space, order.id, item.id)} />
-            ),
+            cell: (offer: OrderOffer) => <OfferRowForms {...{ space, order, item, offer, preferences }} />,
           },
         ]
       : []),

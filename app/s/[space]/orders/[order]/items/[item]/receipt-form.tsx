@@ -1,20 +1,22 @@
 "use client";
 
 import type { FieldErrors } from "@/lib/model/field-errors";
-import { entryUnit } from "@/lib/model/order/entered";
+import { entryMeasure } from "@/lib/model/order/entered";
 import type { OrderItem } from "@/lib/model/order/order";
+import type { Preferences } from "@/lib/model/preferences";
 import { majorText } from "@/lib/model/price";
 import { ActionForm } from "@/lib/ui/action-form";
 import { Caution } from "@/lib/ui/caution";
 import { NumberField } from "@/lib/ui/number-field";
+import { entryText, entryUnit } from "@/lib/ui/order/entry";
 import { SelectField } from "@/lib/ui/select-field";
 import { SubmitButton } from "@/lib/ui/submit-button";
 import type { OrderAction } from "../../order-action";
-import { typedText } from "../../typed-text";
 
 interface ReceiptFormProps {
   readonly item: OrderItem;
   readonly currency: string;
+  readonly preferences: Preferences;
   readonly action: OrderAction;
 }
 
@@ -24,8 +26,9 @@ const SHARING = [
 ] as const;
 
 /** How much came, what it really cost, and who gets how much when it is short. */
-export function ReceiptForm({ item, currency, action }: ReceiptFormProps) {
-  const { unit, factor } = entryUnit(item);
+export function ReceiptForm({ item, currency, preferences, action }: ReceiptFormProps) {
+  const measure = entryMeasure(item);
+  const unit = entryUnit(measure, preferences);
   const ordered = item.purchase?.amount ?? 0;
   return (
     <section aria-labelledby="receipt" className="no-print mt-10 max-w-xl">
@@ -40,14 +43,14 @@ export function ReceiptForm({ item, currency, action }: ReceiptFormProps) {
         {({ errors, isPending }) => (
           <>
             <input type="hidden" name="lockVersion" value={item.lockVersion} />
-            <input type="hidden" name="factor" value={factor} />
+            <input type="hidden" name="measure" value={measure} />
             <input type="hidden" name="currency" value={currency} />
             <NumberField
               name="received"
               label="Received"
               unit={unit}
-              hint={`Ordered: ${typedText(ordered, factor)} ${unit}.`}
-              defaultValue={typedText(item.received ?? ordered, factor)}
+              hint={`Ordered: ${entryText(measure, ordered, preferences)} ${unit}.`}
+              defaultValue={entryText(measure, item.received ?? ordered, preferences)}
               error={errors.received}
             />
             <NumberField
@@ -59,7 +62,7 @@ export function ReceiptForm({ item, currency, action }: ReceiptFormProps) {
               error={errors.paid}
             />
             <SelectField name="sharing" label="A short delivery is shared" options={SHARING} error={errors.sharing} />
-            <MemberParts item={item} errors={errors} />
+            <MemberParts {...{ item, errors, preferences }} />
             <div>
               <SubmitButton pending="Saving…" isPending={isPending}>
                 Note what came
@@ -73,8 +76,13 @@ export function ReceiptForm({ item, currency, action }: ReceiptFormProps) {
 }
 
 /** Who gets how much, where it is not to be in proportion. */
-function MemberParts({ item, errors }: { readonly item: OrderItem; readonly errors: FieldErrors }) {
-  const { unit, factor } = entryUnit(item);
+function MemberParts(props: {
+  readonly item: OrderItem;
+  readonly errors: FieldErrors;
+  readonly preferences: Preferences;
+}) {
+  const { item, errors, preferences } = props;
+  const measure = entryMeasure(item);
   return (
     <details>
       <summary className="target">Each member’s part, if it is to be as written</summary>
@@ -83,8 +91,8 @@ function MemberParts({ item, errors }: { readonly item: OrderItem; readonly erro
           key={userId}
           name={`part.${userId}`}
           label={`Part of ${userName}`}
-          unit={unit}
-          defaultValue={typedText(allotted ?? amount, factor)}
+          unit={entryUnit(measure, preferences)}
+          defaultValue={entryText(measure, allotted ?? amount, preferences)}
           error={errors[`part.${userId}`]}
         />
       ))}
