@@ -1,6 +1,6 @@
 import { alphaAfterStorage } from "@/lib/calc/bitterness";
-import { cellsInPack, PACK_RANGE, type CountedCells } from "@/lib/calc/fermentation";
-import { days, fraction, type Celsius, type Days, type Fraction } from "@/lib/calc/units";
+import { PACK_RANGE, type YeastForm } from "@/lib/calc/fermentation";
+import { days, fraction, type BillionCells, type Celsius, type Days, type Fraction } from "@/lib/calc/units";
 import type { HopPackaging, LotKindAndFigures } from "./ingredient-lot";
 import type { LotFigures } from "./lot";
 
@@ -46,13 +46,21 @@ export function hopStorage(
   };
 }
 
-/** Living cells of a pack of a lot of yeast on a day; null where too little is known, or it was kept where no rate holds. */
-export function cellsToday({ form, cells, packedOn, storedAt }: YeastFigures, today: string): CountedCells | null {
+/** What `cellsInPack` is asked for a lot. */
+export interface AgedPack {
+  readonly cells: BillionCells;
+  readonly ageDays: Days;
+  readonly form: YeastForm;
+  readonly celsius: Celsius;
+}
+
+/** How old a lot of yeast is on a day; null where too little is known, or it was kept where no rate holds. */
+export function agedPack({ form, cells, packedOn, storedAt }: YeastFigures, today: string): AgedPack | null {
   if (cells === null || packedOn === null || storedAt === null) return null;
   const age = daysBetween(packedOn, today);
   const { min, max } = PACK_RANGE.celsius[form];
   if (age < PACK_RANGE.days.min || age > PACK_RANGE.days.max || storedAt < min || storedAt > max) return null;
-  return cellsInPack({ cells, ageDays: days(age), form, celsius: storedAt });
+  return { cells, ageDays: days(age), form, celsius: storedAt };
 }
 
 /** A lot as a recipe of that day has it: hops with what storage has left of their alpha acids. */

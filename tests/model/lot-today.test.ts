@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
+import { explainFunction } from "@/lib/calc/explain";
 import { billionCells, celsius, fraction } from "@/lib/calc/units";
 import { genericLoss } from "@/lib/model/generic-ingredients";
-import { cellsToday, hopStorage, lotToday } from "@/lib/model/lot-today";
+import { agedPack, hopStorage, lotToday } from "@/lib/model/lot-today";
 
 const HOP = {
   alpha: fraction(0.1),
@@ -66,19 +67,23 @@ describe("a lot of malt", () => {
 describe("a lot of yeast", () => {
   const liquid = { form: "liquid", cells: billionCells(100), packedOn: "2026-01-01", storedAt: celsius(4) } as const;
 
-  // 22.5 % lost in 30 days, between 20 and 25 %: the rates of practice.
-  it("has 77.5 of 100 living cells left after 30 days in a fridge", () => {
-    expect(cellsToday(liquid, "2026-01-31")).toEqual({
-      expected: expect.closeTo(77.5, 9) as number,
-      low: expect.closeTo(75, 9) as number,
-      high: expect.closeTo(80, 9) as number,
-    });
+  it("is as old as the days since it was packed", () => {
+    expect(agedPack(liquid, "2026-01-31")).toEqual({ cells: 100, ageDays: 30, form: "liquid", celsius: 4 });
+  });
+
+  it("is explained at every age and store at which it is counted, dry and liquid", () => {
+    const dry = { ...liquid, form: "dry", storedAt: celsius(25) } as const;
+    for (const figures of [liquid, dry, { ...liquid, storedAt: celsius(8) }]) {
+      const pack = agedPack(figures, "2026-01-31");
+      const found = explainFunction({ id: "fermentation/cellsInPack", args: [pack] });
+      expect(found.ok && found.explained.inputs.map(({ value }) => value)).toEqual([100, 30, figures.storedAt]);
+    }
   });
 
   it("has no count where it stood warm, nor before it was packed, nor when too little is known", () => {
-    expect(cellsToday({ ...liquid, storedAt: celsius(20) }, "2026-01-31")).toBeNull();
-    expect(cellsToday(liquid, "2025-12-31")).toBeNull();
-    expect(cellsToday({ ...liquid, packedOn: null }, "2026-01-31")).toBeNull();
+    expect(agedPack({ ...liquid, storedAt: celsius(20) }, "2026-01-31")).toBeNull();
+    expect(agedPack(liquid, "2025-12-31")).toBeNull();
+    expect(agedPack({ ...liquid, packedOn: null }, "2026-01-31")).toBeNull();
   });
 
   it("changes no recipe by itself", () => {

@@ -100,7 +100,7 @@ export const FERMENTATION_FUNCTIONS: readonly FunctionRecord[] = [
     inputs: [
       { at: "0.cells", label: "Cells when packed", ...billionCells.range },
       { at: "0.ageDays", label: "Age", ...PACK_RANGE.days },
-      { at: "0.celsius", label: "Storage temperature", ...PACK_RANGE.celsius.liquid },
+      { at: "0.celsius", label: "Storage temperature; liquid yeast up to 8 °C", ...PACK_RANGE.celsius.dry },
     ],
     gives: "living cells, 10⁹: expected, low and high",
     sources: ["trade-practice"],

@@ -1,8 +1,9 @@
 import { alphaAfterStorage } from "@/lib/calc/bitterness";
 import { explainFunction } from "@/lib/calc/explain";
-import type { Fraction } from "@/lib/calc/units";
+import { cellsInPack } from "@/lib/calc/fermentation";
+import type { BillionCells, Fraction } from "@/lib/calc/units";
 import type { LotKindAndFigures } from "@/lib/model/ingredient-lot";
-import { cellsToday, hopStorage } from "@/lib/model/lot-today";
+import { agedPack, hopStorage, type AgedPack } from "@/lib/model/lot-today";
 import type { Preferences } from "@/lib/model/preferences";
 import { Quantity } from "@/lib/ui/quantity";
 import { FunctionDetails } from "./function-details";
@@ -30,8 +31,8 @@ export function TodaySection({ what, lossIn6Months, today, preferences }: TodayS
     );
   }
   if (what.kind !== "yeast") return <p className="text-muted">Its figures do not change with age.</p>;
-  const cells = cellsToday(what.figures, today);
-  if (cells === null) {
+  const pack = agedPack(what.figures, today);
+  if (pack === null) {
     return (
       <p className="text-muted">
         Cells, the day of packing and a cool store are needed to tell how many live today; what stood warm wants a count
@@ -39,16 +40,22 @@ export function TodaySection({ what, lossIn6Months, today, preferences }: TodayS
       </p>
     );
   }
+  return <LivingCells pack={pack} preferences={preferences} />;
+}
+
+/** Rates of practice have limits, and no interval: nobody measured how often they hold. */
+function LivingCells({ pack, preferences }: { readonly pack: AgedPack; readonly preferences: Preferences }) {
+  const { expected, low, high } = cellsInPack(pack);
+  const explained = explainFunction({ id: "fermentation/cellsInPack", args: [pack] });
+  const cells = (value: BillionCells) => <Quantity value={value} dimension="cells" preferences={preferences} />;
   return (
-    <p className="text-2xl">
-      <Quantity
-        value={cells.expected}
-        interval={{ low80: cells.low, high80: cells.high }}
-        dimension="cells"
-        preferences={preferences}
-      />{" "}
-      living cells in a pack
-    </p>
+    <>
+      <p className="text-2xl">{cells(expected)} living cells in a pack</p>
+      <p>
+        Limits of practice: {cells(low)} to {cells(high)}
+      </p>
+      {explained.ok ? <FunctionDetails explained={explained.explained} /> : null}
+    </>
   );
 }
 
