@@ -4,7 +4,7 @@ import { ambientInput } from "./ambient";
 import { BREW_STATES } from "./brew";
 import { counted, revisionNumber } from "./measured";
 import { recipeInput } from "./recipe-content";
-import { oneOf, recordId } from "./written";
+import { oneOf, optionalText, recordId } from "./written";
 
 /** A batch to be planned: the recipe as it was adapted to the kettle. The server computes everything else itself. */
 export const newBrew = z.strictObject({
@@ -25,3 +25,7 @@ export const brewMove = z.strictObject({
   lockVersion: counted("Version", { min: 1, max: 1_000_000_000 }),
 });
 export type BrewMove = z.output<typeof brewMove>;
+
+/** A planned brew that will not be; the reason may be empty where nothing was measured yet. */
+export const brewDrop = brewMove.omit({ state: true }).extend({ why: optionalText("Reason", 500) });
+export type BrewDrop = z.output<typeof brewDrop>;

@@ -36,5 +36,7 @@ export interface Brew extends BrewSummary {
   readonly calcVersion: string;
   readonly lockVersion: number;
   readonly mayWrite: boolean;
+  /** By whom and why it will not be brewed; null for a brew that counts. */
+  readonly dropped: { readonly at: Date; readonly byName: string; readonly why: string } | null;
   readonly readings: readonly Reading[];
 }

@@ -26,6 +26,7 @@ describe("planBrew", () => {
       startedAt: null,
       lockVersion: 1,
       mayWrite: true,
+      dropped: null,
       recipe: sampleRecipe(),
       equipment: sampleEquipment(),
       ambient: sampleAmbient(),

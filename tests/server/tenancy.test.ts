@@ -2,6 +2,7 @@ import { randomUUID } from "node:crypto";
 import { beforeAll, describe, expect, it } from "vitest";
 import { readingInput } from "@/lib/model/reading-input";
 import { AS_WRITTEN } from "@/lib/model/shared-brew-rules";
+import { dropBrew } from "@/lib/server/brews/drop";
 import { moveBrew } from "@/lib/server/brews/move";
 import { planBrew } from "@/lib/server/brews/plan";
 import { findBrew, listBrews } from "@/lib/server/brews/reads";
@@ -77,6 +78,7 @@ const WRITES: Record<string, (member: Member, ids: Ids) => Promise<unknown>> = {
   leaveSharedBrew: (member, { sharedBrewId, equipmentId }) =>
     leaveSharedBrew(member, { sharedBrewId, equipmentId, lockVersion: 1 }),
   markPlanSeen: (member, { sharedBrewId: id }) => markPlanSeen(member, { id, version: 1 }),
+  dropBrew: (member, { brewId: id }) => dropBrew(member, { id, lockVersion: 1, why: "Stolen" }),
   planBrew: (member, ids) => planBrew(member, brewOf(ids)),
   recordReading: (member, { brewId }) => recordReading(member, readingInput.parse(sampleReading(brewId))),
   moveBrew: (member, { brewId }) => moveBrew(member, { id: brewId, state: "on the kettle", lockVersion: 1 }),

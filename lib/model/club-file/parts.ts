@@ -98,7 +98,7 @@ export const CLUB_PARTS: readonly ClubPart[] = [
     table: "brew",
     key: ["id"],
     ids: ["id", "shared_brew_id", "recipe_id", "equipment_id"],
-    people: ["brewer_user_id"],
+    people: ["brewer_user_id", "dropped_by"],
     outside: ["recipe_root"],
     checked: { recipe: recipeInput, equipment_snapshot: equipmentInput, ambient: ambientInput },
   },

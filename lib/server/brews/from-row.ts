@@ -40,6 +40,9 @@ export const BREW_COLUMNS = {
   predicted: true,
   calcVersion: true,
   lockVersion: true,
+  droppedAt: true,
+  droppedBy: true,
+  droppedWhy: true,
   collaborators: { select: { userId: true } },
   events: { select: EVENT_COLUMNS },
 } as const;
@@ -80,6 +83,9 @@ interface BrewRow extends SummaryRow {
   readonly predicted: unknown;
   readonly calcVersion: string;
   readonly lockVersion: number;
+  readonly droppedAt: Date | null;
+  readonly droppedBy: string | null;
+  readonly droppedWhy: string | null;
   readonly collaborators: readonly { readonly userId: string }[];
   readonly events: readonly Parameters<typeof toReading>[0][];
 }
@@ -95,9 +101,15 @@ export function toBrew(member: Member, row: BrewRow, nameOf: NameOf): Brew {
     predicted,
     calcVersion: row.calcVersion,
     lockVersion: row.lockVersion,
-    mayWrite: mayWriteBrew(member, row),
+    mayWrite: row.droppedAt === null && mayWriteBrew(member, row),
+    dropped: toDropped(row, nameOf),
     readings: row.events.flatMap((event) => toReading(event, nameOf) ?? []).sort(inOrder),
   };
+}
+
+function toDropped({ droppedAt, droppedBy, droppedWhy }: BrewRow, nameOf: NameOf): Brew["dropped"] {
+  if (droppedAt === null || droppedBy === null || droppedWhy === null) return null;
+  return { at: droppedAt, byName: nameOf(droppedBy), why: droppedWhy };
 }
 
 /** By time, and in the same order always where two have the same. */
@@ -107,5 +119,9 @@ function inOrder(a: Reading, b: Reading): number {
 
 /** Everybody whose name a brew shows. */
 export function peopleOf(rows: readonly BrewRow[]): string[] {
-  return rows.flatMap((row) => [row.brewerUserId, ...row.events.map((event) => event.actorId)]);
+  return rows.flatMap((row) => [
+    row.brewerUserId,
+    ...(row.droppedBy === null ? [] : [row.droppedBy]),
+    ...row.events.map((event) => event.actorId),
+  ]);
 }

@@ -16,12 +16,19 @@ export function moveBrew(member: Member, { id, state, lockVersion }: BrewMove): 
   return inSpace(spaceId, userId, async (tx): Promise<MoveOutcome> => {
     const brew = await tx.brew.findUnique({
       where: { spaceId_id: { spaceId, id } },
-      select: { state: true, startedAt: true, brewerUserId: true, collaborators: { select: { userId: true } } },
+      select: {
+        state: true,
+        startedAt: true,
+        droppedAt: true,
+        brewerUserId: true,
+        collaborators: { select: { userId: true } },
+      },
     });
     if (brew === null) throw new AppError("NOT_FOUND", "There is no such brew here.");
     if (!mayWriteBrew(member, brew)) {
       throw new AppError("FORBIDDEN", "Only who brews this, their helpers and organisers move it on.");
     }
+    if (brew.droppedAt !== null) throw new AppError("CONFLICT", "This brew was dropped; plan it anew to brew it.");
     const present = storedWord(BREW_STATES, brew.state);
     const steps = BREW_STATES.indexOf(state) - BREW_STATES.indexOf(present);
     if (steps === 0 || steps < -1) {

@@ -6,11 +6,11 @@ import { isRecordId } from "../record-id";
 import type { Member } from "../session";
 import { BREW_COLUMNS, peopleOf, SUMMARY_COLUMNS, toBrew, toSummary } from "./from-row";
 
-/** The batches of the space: those not begun first, then the latest begun. */
+/** The batches of the space: those not begun first, then the latest begun; none that was dropped. */
 export async function listBrews({ spaceId, userId }: Member): Promise<readonly BrewSummary[]> {
   const rows = await inSpace(spaceId, userId, (tx) =>
     tx.brew.findMany({
-      where: { spaceId },
+      where: { spaceId, droppedAt: null },
       select: SUMMARY_COLUMNS,
       orderBy: [{ startedAt: { sort: "desc", nulls: "first" } }, { id: "asc" }],
     }),

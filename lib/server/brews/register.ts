@@ -14,11 +14,11 @@ const predictedOriginal = z.object({
     .transform((prediction) => prediction ?? null),
 });
 
-/** The batches of the space as a register has them: not begun first, then the latest begun. */
+/** The batches of the space as a register has them: not begun first, then the latest begun; none that was dropped. */
 export async function listRegister({ spaceId, userId }: Member): Promise<readonly BrewRegisterEntry[]> {
   const rows = await inSpace(spaceId, userId, (tx) =>
     tx.brew.findMany({
-      where: { spaceId },
+      where: { spaceId, droppedAt: null },
       select: {
         ...SUMMARY_COLUMNS,
         predicted: true,

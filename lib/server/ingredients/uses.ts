@@ -29,7 +29,7 @@ export async function findUses(
       ORDER BY r.title, r.id`;
     const brews = await tx.$queryRaw<{ id: string; title: string; state: string }[]>`
       SELECT b.id, b.title, b.state FROM brew b
-      WHERE b.space_id = ${spaceId}::uuid AND jsonb_path_exists(b.recipe, ${path}::jsonpath, ${variables}::jsonb)
+      WHERE b.space_id = ${spaceId}::uuid AND b.dropped_at IS NULL AND jsonb_path_exists(b.recipe, ${path}::jsonpath, ${variables}::jsonb)
       ORDER BY b.created_at DESC, b.id`;
     return { recipes, brews };
   });

@@ -53,7 +53,7 @@ export async function leaveSharedBrew(member: Member, input: Leaving): Promise<P
   return inSpace(spaceId, userId, async (tx) => {
     const plan = await requirePlan(tx, spaceId, sharedBrewId);
     const kettle = await requireKettle(tx, member, equipmentId);
-    const brewing = await tx.brew.count({ where: { spaceId, sharedBrewId, equipmentId } });
+    const brewing = await tx.brew.count({ where: { spaceId, sharedBrewId, equipmentId, droppedAt: null } });
     if (brewing > 0) throw new AppError("CONFLICT", "A brew is planned on this kettle, and stays in the shared brew.");
     const where = { spaceId, sharedBrewId, equipmentId, lockVersion };
     const outcome = await update(tx, where, { leftAt: new Date() });

@@ -34,7 +34,7 @@ export async function findSharedBrew(member: Member, id: string): Promise<Shared
     const head = await readHead(tx, spaceId, id);
     if (head === null) return null;
     const brews = await tx.brew.findMany({
-      where: { spaceId, sharedBrewId: id },
+      where: { spaceId, sharedBrewId: id, droppedAt: null },
       select: { ...BREW_COLUMNS, equipmentId: true, planVersion: true },
       orderBy: { id: "asc" },
     });
@@ -67,7 +67,7 @@ export async function findSharedBrewPlan(
     const head = await readHead(tx, spaceId, id);
     if (head === null) return null;
     const brews = await tx.brew.findMany({
-      where: { spaceId, sharedBrewId: id },
+      where: { spaceId, sharedBrewId: id, droppedAt: null },
       select: { id: true, state: true, planVersion: true, brewerUserId: true, equipmentId: true },
     });
     return { ...head, brews };

@@ -91,7 +91,7 @@ export function ledgerOf({ chosen, outcome }: Adapted): Ledger | null {
 
 async function brewedRecipes({ spaceId, userId }: Member, sharedBrewId: string): Promise<ReadonlyMap<string, Recipe>> {
   const rows = await inSpace(spaceId, userId, (tx) =>
-    tx.brew.findMany({ where: { spaceId, sharedBrewId }, select: { id: true, recipe: true } }),
+    tx.brew.findMany({ where: { spaceId, sharedBrewId, droppedAt: null }, select: { id: true, recipe: true } }),
   );
   return new Map(rows.map(({ id, recipe }) => [id, recipeInput.parse(recipe)]));
 }

@@ -2,10 +2,11 @@
 
 import { revalidatePath } from "next/cache";
 import type { ActionResult } from "@/lib/model/action-result";
-import { brewMove } from "@/lib/model/brew-input";
+import { brewDrop, brewMove } from "@/lib/model/brew-input";
 import { readingInput } from "@/lib/model/reading-input";
-import { action } from "@/lib/server/action";
+import { action, formAction } from "@/lib/server/action";
 import { AppError } from "@/lib/server/app-error";
+import { dropBrew } from "@/lib/server/brews/drop";
 import { moveBrew } from "@/lib/server/brews/move";
 import { recordReading } from "@/lib/server/readings/writes";
 import { optionalViewer, proveMember, requireMember, type Member } from "@/lib/server/session";
@@ -44,4 +45,17 @@ export async function moveBrewAction(space: string, input: unknown): Promise<Act
     throw new AppError("CONFLICT", "Somebody else moved this brew a moment ago. The page now shows where it is.");
   });
   return run(input);
+}
+
+export async function dropBrewAction(
+  space: string,
+  brewId: string,
+  previous: ActionResult<void> | null,
+  form: FormData,
+): Promise<ActionResult<void>> {
+  const run = formAction(brewDrop.omit({ id: true }), async (drop) => {
+    await dropBrew(await requireMember(space), { ...drop, id: brewId });
+    revalidatePath(`/s/${space}`, "layout");
+  });
+  return run(previous, form);
 }

@@ -5,8 +5,9 @@ import { findBrew } from "@/lib/server/brews/reads";
 import { requireMember } from "@/lib/server/session";
 import { BrewHeading } from "@/lib/ui/brew/brew-heading";
 import { planOf } from "@/lib/model/brew-plan";
-import { moveBrewAction, recordReadingAction } from "./actions";
+import { dropBrewAction, moveBrewAction, recordReadingAction } from "./actions";
 import { BrewLots } from "./brew-lots";
+import { DropSection } from "./drop-section";
 import { PlanBehindNotice } from "./plan-behind-notice";
 import { ReadingLog } from "./reading-log";
 import { RunSheet } from "./run-sheet";
@@ -49,6 +50,7 @@ export default async function BrewPage({ params }: BrewPageProps) {
             move={moveBrewAction.bind(null, space)}
           />
         ) : null}
+        <DropSection brew={brew} action={dropBrewAction.bind(null, space, brew.id)} />
       </section>
       <div className="grid gap-x-12 gap-y-10 lg:grid-cols-[minmax(0,3fr)_minmax(0,2fr)]">
         <div>
