@@ -8,13 +8,15 @@ import {
   type WayOutKind,
 } from "@/lib/calc/adapt";
 import type { Equipment, Ledger, Recipe } from "@/lib/calc/ledger";
-import { fermentableOfLot, hopOfLot, type LotFigures } from "./lot";
+import { millilitres, type Millilitres } from "@/lib/calc/units";
+import type { AcidSolution } from "@/lib/calc/water";
+import { acidOfLot, fermentableOfLot, hopOfLot, type LotFigures } from "./lot";
 import { counted, revisionNumber } from "./measured";
 import type { RecipeContent } from "./recipe-content";
 import { adaptTo, type WrittenIntention } from "./recipe-intention";
 import { oneOf, recordId, written } from "./written";
 
-const ROW_PATH = /^(?:fermentables|hops)\.\d{1,2}$/;
+const ROW_PATH = /^(?:(?:fermentables|hops)\.\d{1,2}|salts\.[A-Za-z]{1,40}|yeast|acid)$/;
 
 /** What a brewer chose for one revision on one kettle. */
 export const adaptationChoice = z.strictObject({
@@ -105,21 +107,29 @@ function waysFor(name: string | null): readonly WayOutKind[] | null {
   return WAY_OUT_KINDS.some((each) => name.startsWith(`${each} and `)) ? null : [];
 }
 
-/** What has rows of fermentables and hops: a recipe or an intention. */
-interface Rows<F, H> {
+/** What has rows of fermentables and hops, and perhaps an acid: a recipe with its amount, or an intention without. */
+interface Rows<F, H, A> {
   readonly fermentables: readonly F[];
   readonly hops: readonly H[];
+  readonly water: { readonly acid: A | null };
+}
+
+interface SomeAcid {
+  readonly solution: AcidSolution;
+  readonly ml?: Millilitres;
 }
 
 /** The same rows as the chosen lots are. */
-export function withLots<F extends FermentableStock, H extends HopStock, R extends Rows<F, H>>(
-  rows: R & Rows<F, H>,
+export function withLots<F extends FermentableStock, H extends HopStock, A extends SomeAcid, R extends Rows<F, H, A>>(
+  rows: R & Rows<F, H, A>,
   choice: AdaptationChoice,
   lots: ReadonlyMap<string, LotFigures>,
 ): R {
   const lotOf = (path: string): LotFigures | undefined => lots.get(choice.lots[path] ?? "");
+  const [acid, acidLot] = [rows.water.acid, lotOf("acid")];
   return {
     ...rows,
+    water: { ...rows.water, acid: acid !== null && acidLot?.kind === "acid" ? asStrong(acid, acidLot) : acid },
     fermentables: rows.fermentables.map((row, index) => {
       const lot = lotOf(`fermentables.${String(index)}`);
       return lot?.kind === "fermentable" ? fermentableOfLot(row, lot) : row;
@@ -129,4 +139,17 @@ export function withLots<F extends FermentableStock, H extends HopStock, R exten
       return lot?.kind === "hop" ? hopOfLot(row, lot) : row;
     }),
   };
+}
+
+/** Another strength; where the amount is said, as much acid in another amount of solution. */
+function asStrong<A extends SomeAcid>(acid: A, lot: Extract<LotFigures, { readonly kind: "acid" }>): A {
+  const solution = acidOfLot(acid.solution, lot);
+  if (acid.ml === undefined) return { ...acid, solution };
+  const ratio = strengthOf(acid.solution) / strengthOf(solution);
+  return { ...acid, solution, ml: millilitres(acid.ml * ratio) };
+}
+
+/** Acid in a volume of its solution, kg/L. */
+function strengthOf({ massFraction, density }: AcidSolution): number {
+  return massFraction * density;
 }

@@ -1,5 +1,5 @@
 import { alphaAfterStorage } from "@/lib/calc/bitterness";
-import { PACK_RANGE, type YeastForm } from "@/lib/calc/fermentation";
+import { cellsInPack, PACK_RANGE, type YeastForm } from "@/lib/calc/fermentation";
 import { days, fraction, type BillionCells, type Celsius, type Days, type Fraction } from "@/lib/calc/units";
 import type { HopPackaging, LotKindAndFigures } from "./ingredient-lot";
 import type { LotFigures } from "./lot";
@@ -63,12 +63,20 @@ export function agedPack({ form, cells, packedOn, storedAt }: YeastFigures, toda
   return { cells, ageDays: days(age), form, celsius: storedAt };
 }
 
-/** A lot as a recipe of that day has it: hops with what storage has left of their alpha acids. */
-export function lotToday(what: LotKindAndFigures, lossIn6Months: Fraction | null, today: string): LotFigures | null {
+/** A lot as a recipe of that day has it: hops with what storage has left of their alpha acids, yeast with what lives. */
+export function lotToday(what: LotKindAndFigures, lossIn6Months: Fraction | null, today: string): LotFigures {
   if (what.kind === "fermentable") return { kind: "fermentable", figures: what.figures };
-  if (what.kind !== "hop") return null;
+  if (what.kind === "salt") return { kind: "salt", figures: {} };
+  if (what.kind === "acid") return { kind: "acid", figures: what.figures };
+  if (what.kind === "yeast") return { kind: "yeast", figures: { cells: livingCells(what.figures, today) } };
   const storage = hopStorage(what.figures, lossIn6Months, today);
   return { kind: "hop", figures: { alpha: storage === null ? what.figures.alpha : alphaAfterStorage(storage) } };
+}
+
+/** As counted when packed where age or store are not known. */
+function livingCells(figures: YeastFigures, today: string): BillionCells | null {
+  const pack = agedPack(figures, today);
+  return pack === null ? figures.cells : cellsInPack(pack).expected;
 }
 
 /** Whole days from one day of the calendar to another. */

@@ -1,5 +1,7 @@
 import { z } from "zod";
 import type { FermentableStock, HopStock } from "@/lib/calc/adapt";
+import type { AcidSolution } from "@/lib/calc/water";
+import type { BillionCells, Fraction, KilogramsPerLitre } from "@/lib/calc/units";
 import { measuredBy } from "./measured";
 import { FERMENTABLE_FIELDS, HOP_FIELDS } from "./recipe-fields";
 
@@ -14,10 +16,24 @@ export type FermentableLotFigures = z.output<typeof fermentableLotFigures>;
 export const hopLotFigures = z.strictObject({ alpha: measuredBy(HOP_FIELDS.alpha).nullable() });
 export type HopLotFigures = z.output<typeof hopLotFigures>;
 
-/** A lot as far as it changes a recipe. `stock` is the ingredient that it is of, where its usual figures are known. */
+/** Living cells of a pack today, as far as they are known; as counted when packed where its age is not. */
+interface YeastLotFigures {
+  readonly cells: BillionCells | null;
+}
+
+/** Strength of a bottle of acid; null where its label says nothing. */
+interface AcidLotFigures {
+  readonly massFraction: Fraction | null;
+  readonly density: KilogramsPerLitre | null;
+}
+
+/** A lot as far as it changes a recipe, or how much of it is taken. `stock` is the ingredient that it is of, where its usual figures are known. */
 export type LotFigures =
   | { readonly kind: "fermentable"; readonly figures: FermentableLotFigures; readonly stock?: FermentableStock }
-  | { readonly kind: "hop"; readonly figures: HopLotFigures; readonly stock?: HopStock };
+  | { readonly kind: "hop"; readonly figures: HopLotFigures; readonly stock?: HopStock }
+  | { readonly kind: "yeast"; readonly figures: YeastLotFigures }
+  | { readonly kind: "salt"; readonly figures: Readonly<Record<never, never>> }
+  | { readonly kind: "acid"; readonly figures: AcidLotFigures };
 
 type LotOf<K extends LotFigures["kind"]> = Extract<LotFigures, { readonly kind: K }>;
 
@@ -37,6 +53,11 @@ export function fermentableOfLot<F extends FermentableStock>(row: F, { figures, 
 export function hopOfLot<H extends HopStock>(row: H, { figures, stock }: LotOf<"hop">): H {
   const base = stock === undefined || isSameName(stock.name, row.name) ? row : { ...row, ...stock };
   return { ...base, alpha: figures.alpha ?? base.alpha };
+}
+
+/** An acid as strong as this lot; by the recipe's own figures where the lot does not say both. */
+export function acidOfLot(solution: AcidSolution, { figures: { massFraction, density } }: LotOf<"acid">): AcidSolution {
+  return massFraction === null || density === null ? solution : { ...solution, massFraction, density };
 }
 
 /** Two names are of one ingredient whatever their letters and blanks. */

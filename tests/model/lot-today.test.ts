@@ -86,7 +86,13 @@ describe("a lot of yeast", () => {
     expect(agedPack({ ...liquid, packedOn: null }, "2026-01-31")).toBeNull();
   });
 
-  it("changes no recipe by itself", () => {
-    expect(lotToday({ kind: "yeast", figures: liquid }, null, "2026-01-31")).toBeNull();
+  // 22.5 % lost in 30 days.
+  it("has 77.5 of 100 living cells after 30 days in a fridge, and those of its packing where its age is not known", () => {
+    const cellsOf = (figures: typeof liquid | (Omit<typeof liquid, "packedOn"> & { readonly packedOn: null })) => {
+      const lot = lotToday({ kind: "yeast", figures }, null, "2026-01-31");
+      return lot.kind === "yeast" ? lot.figures.cells : null;
+    };
+    expect(cellsOf(liquid)).toBeCloseTo(77.5, 9);
+    expect(cellsOf({ ...liquid, packedOn: null })).toBe(100);
   });
 });

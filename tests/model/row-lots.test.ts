@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { fraction, kilograms, grams } from "@/lib/calc/units";
-import { adaptWith, NO_CHOICE } from "@/lib/model/adaptation";
+import { fraction, grams, kilograms, kilogramsPerLitre } from "@/lib/calc/units";
+import { adaptWith, NO_CHOICE, withLots } from "@/lib/model/adaptation";
 import { equipmentInput } from "@/lib/model/equipment";
 import { newLot, LOT_UNIT, type IngredientLot } from "@/lib/model/ingredient-lot";
 import type { LotFigures } from "@/lib/model/lot";
-import { takeFromLots, type RowNeed } from "@/lib/model/lot-need";
+import { isOfRow, ONE_PACK, rowNeeds, takeFromLots, type RowNeed } from "@/lib/model/lot-need";
 import { recipeContent } from "@/lib/model/recipe-content";
 import { recipeIntention } from "@/lib/model/recipe-intention";
 import { rowsWithLots } from "@/lib/model/row-lots";
@@ -63,11 +63,56 @@ describe("a sheet that is solved with a lot", () => {
     expect(lot.ledger.hops[0]?.ibu).toBeCloseTo(plain.ledger.hops[0]?.ibu ?? NaN, 2);
   });
 
+  // The acid is solved for a pH of the mash, so its moles stay: mL × strength × density.
+  it("takes more of a weaker acid, for the same acid in the mash", () => {
+    const weak = { massFraction: fraction(0.4), density: kilogramsPerLitre(1.09) };
+    const { lot, plain } = solved("acid", { kind: "acid", figures: weak });
+    const acidG = ({ recipe: { water } }: typeof lot): number =>
+      (water.acid?.ml ?? NaN) * (water.acid?.solution.massFraction ?? NaN) * (water.acid?.solution.density ?? NaN);
+    expect(lot.recipe.water.acid?.solution).toMatchObject(weak);
+    expect(acidG(lot) / acidG(plain)).toBeCloseTo(1, 3);
+    expect(lot.ledger.quantities["mash.ph"]).toBeCloseTo(plain.ledger.quantities["mash.ph"] ?? NaN, 3);
+  });
+
+  it("keeps the strength of the recipe where a bottle does not say all of its own", () => {
+    const { lot, plain } = solved("acid", { kind: "acid", figures: { massFraction: fraction(0.4), density: null } });
+    expect(lot.recipe.water.acid).toEqual(plain.recipe.water.acid);
+  });
+
+  it("keeps the acid of a recipe that says its amount, in another amount of a weaker solution", () => {
+    const figures = { massFraction: fraction(0.4), density: kilogramsPerLitre(1.19) };
+    const choice = { ...NO_CHOICE, lots: { acid: LOT } };
+    const { water } = withLots(content.recipe, choice, new Map([[LOT, { kind: "acid", figures }]]));
+    // 4 mL of 80 % are 8 mL of 40 % of the same density.
+    expect(water.acid?.ml).toBeCloseTo(8, 9);
+  });
+
   it("keeps the name and figures of its row where the lot's analysis says nothing", () => {
     const name = content.recipe.hops[0]?.name ?? "";
     const stock = { name: ` ${name.toUpperCase()} `, alpha: fraction(0.2) };
     const { lot, plain } = solved("hops.0", { kind: "hop", figures: { alpha: null }, stock });
     expect(lot.recipe.hops[0]).toEqual(plain.recipe.hops[0]);
+  });
+});
+
+describe("rowNeeds", () => {
+  it("names fermentables, hops, yeast, salts and acid, each in the unit of its lots", () => {
+    const needs = rowNeeds(content.recipe, { cells: 180, cellsInPack: 77.5 });
+    const of = (path: string) => needs.find((each) => each.path === path);
+    expect(of("fermentables.0")?.unit).toBe("kg");
+    expect(of("yeast")).toMatchObject({ kind: "yeast", name: "Ale yeast", amount: 3, unit: "pcs" });
+    expect(of("salts.gypsum")).toMatchObject({ kind: "salt", name: "Gypsum", amount: 4, unit: "g" });
+    expect(of("salts.chalk")).toBeUndefined();
+    expect(of("acid")).toMatchObject({ kind: "acid", name: "lactic acid", amount: 4, unit: "mL" });
+    expect(rowNeeds(content.recipe, ONE_PACK).find(({ path }) => path === "yeast")?.amount).toBe(1);
+  });
+
+  it("knows a bottle of acid by the acid, whatever its strength, and nothing else", () => {
+    const acid = { kind: "acid", name: "lactic acid" } as const;
+    expect(isOfRow(acid, "Lactic acid 80 %")).toBe(true);
+    expect(isOfRow(acid, "Lactic acidulant")).toBe(false);
+    expect(isOfRow(acid, "Phosphoric acid 75 %")).toBe(false);
+    expect(isOfRow({ kind: "salt", name: "Gypsum" }, "gypsum ")).toBe(true);
   });
 });
 
@@ -120,7 +165,14 @@ describe("the rows of a sheet with what is on the shelf", () => {
 
   it("offer lots of the ingredient first, and others only where their ingredient is known", () => {
     const { recipe } = content;
-    const rows = rowsWithLots({ written: recipe, recipe, generic: recipe, choice: { "hops.0": LOT }, offers });
+    const rows = rowsWithLots({
+      cells: null,
+      written: recipe,
+      recipe,
+      generic: recipe,
+      choice: { "hops.0": LOT },
+      offers,
+    });
     const row = rows.find(({ path }) => path === "hops.0");
     expect(row?.matching.map(({ lot }) => lot.id)).toEqual([LOT]);
     expect(row?.others.map(({ lot }) => lot.id)).toEqual([OTHER]);
@@ -138,6 +190,7 @@ describe("the rows of a sheet with what is on the shelf", () => {
       fermentables: recipe.fermentables.map((row) => ({ ...row, kg: kilograms(1) })),
     };
     const rows = rowsWithLots({
+      cells: null,
       ...{ written: recipe, recipe: solvedRecipe, generic: recipe, offers },
       choice: { "hops.0": OTHER },
     });

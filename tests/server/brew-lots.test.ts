@@ -12,7 +12,7 @@ import { createRecipe } from "@/lib/server/recipes/writes";
 import type { Member } from "@/lib/server/session";
 import { brewOf, parsedEquipment, parsedRecipe } from "../support/brewing";
 import { join, newClub } from "../support/club";
-import { hopLot, maltLot } from "../support/lots";
+import { acidLot, hopLot, maltLot, saltLot, yeastLot } from "../support/lots";
 
 /** A recipe of 4 kg of malt, and 30 g of one hop in two additions, with the lots given. */
 async function newPlan(member: Member) {
@@ -49,6 +49,38 @@ describe("a brew that is planned with lots", () => {
     const [row] = await listBrewLots(member, id);
     expect(row).toMatchObject({ taken: 1.5, needed: plan({}).recipe.fermentables[0]?.kg });
     expect(await onHand(member, malt)).toBe(0);
+  });
+
+  it("takes whole packs of yeast by their living cells, salts in grams and acid in millilitres, and puts them back", async () => {
+    const { member } = await newClub("member");
+    const plan = await newPlan(member);
+    const { id: yeast } = await createLot(member, yeastLot(50));
+    const { id: gypsum } = await createLot(member, saltLot("Gypsum"));
+    const { id: acid } = await createLot(member, acidLot(0.8, 1.19));
+    const { id } = await planBrew(member, plan({ yeast, "salts.gypsum": gypsum, acid }));
+    const rows = await listBrewLots(member, id);
+    // 21 L at some 11 to 13 °P and 0.75 million for each mL and °P are 170 to 210 billion cells: four or five packs of 50.
+    const packs = rows.find(({ path }) => path === "yeast");
+    expect([4, 5]).toContain(packs?.needed);
+    expect(packs).toMatchObject({ unit: "pcs", taken: packs?.needed });
+    expect(rows.find(({ path }) => path === "salts.gypsum")).toMatchObject({ needed: 4, taken: 4, unit: "g" });
+    expect(rows.find(({ path }) => path === "acid")).toMatchObject({ needed: 4, taken: 4, unit: "mL" });
+    expect(await onHand(member, yeast)).toBe(10 - (packs?.taken ?? NaN));
+    expect(await onHand(member, gypsum)).toBe(496);
+    expect(await onHand(member, acid)).toBe(246);
+    expect(await listMovements(member, acid)).toMatchObject([{ kind: "used", change: -4, brew: { id } }, {}]);
+    expect(await giveBackLots(member, id)).toEqual({ lots: 3 });
+    expect(await Promise.all([yeast, gypsum, acid].map((lot) => onHand(member, lot)))).toEqual([10, 500, 250]);
+  });
+
+  it("takes one pack of yeast of which no count is known, and never a salt for an acid", async () => {
+    const { member } = await newClub("member");
+    const plan = await newPlan(member);
+    const { id: yeast } = await createLot(member, yeastLot(null));
+    const { id } = await planBrew(member, plan({ yeast }));
+    expect(await listBrewLots(member, id)).toMatchObject([{ path: "yeast", needed: 1, taken: 1 }]);
+    const { id: gypsum } = await createLot(member, saltLot("Gypsum"));
+    await expect(planBrew(member, plan({ acid: gypsum }))).rejects.toThrow("The lot Jar is no acid.");
   });
 
   it("puts them back once, while it is only planned", async () => {

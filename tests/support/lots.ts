@@ -36,3 +36,19 @@ export function ownHop(change: object = {}): NewIngredient {
     ...change,
   });
 }
+
+/** Packs of the yeast of the test recipe. */
+export function yeastLot(cells: number | null, change: object = {}): NewLot {
+  const figures = { form: "liquid", cells, packedOn: null, storedAt: null };
+  return hopLot({ name: "Ale yeast", label: "Packs", what: { kind: "yeast", figures }, onHand: 10, ...change });
+}
+
+export function saltLot(name: string, change: object = {}): NewLot {
+  return hopLot({ name, label: "Jar", what: { kind: "salt", figures: {} }, onHand: 500, ...change });
+}
+
+/** A bottle of lactic acid of another strength than most recipes name. */
+export function acidLot(massFraction: number, density: number, change: object = {}): NewLot {
+  const what = { kind: "acid", figures: { massFraction, density } };
+  return hopLot({ name: "Lactic acid 60 %", label: "Bottle", what, onHand: 250, ...change });
+}

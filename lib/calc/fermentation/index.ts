@@ -10,6 +10,7 @@ export {
   type LoggedGravity,
 } from "./fermentation-curve";
 export { heatOfFermentation } from "./heat-of-fermentation";
+export { PACK_CELLS_RANGE, packsToPitch } from "./packs-to-pitch";
 export { COURSE_RANGE, platoOnDay } from "./plato-on-day";
 export { predictedFinalPlato } from "./predicted-final-plato";
 export { stableGravity, STABLE_FOR_DAYS, type StableGravity } from "./stable-gravity";

@@ -1,4 +1,6 @@
+import { packsToPitch } from "@/lib/calc/fermentation";
 import type { Recipe } from "@/lib/calc/ledger";
+import { billionCells } from "@/lib/calc/units";
 import { SALT_FIELDS } from "../recipe-fields";
 import type { OrderThing } from "./order-words";
 
@@ -65,7 +67,8 @@ function yeastNeed(name: string, amount: number): Need {
 }
 
 function packs({ cellsBillion }: LedgerNeeds, cellsPerPiece: number | null): number {
-  return cellsBillion === null || cellsPerPiece === null ? 1 : Math.ceil(cellsBillion / cellsPerPiece);
+  if (cellsBillion === null || cellsPerPiece === null) return 1;
+  return packsToPitch({ cells: billionCells(cellsBillion), cellsInPack: billionCells(cellsPerPiece) });
 }
 
 function acidNeed({ water: { acid } }: Recipe): readonly Need[] {

@@ -21,8 +21,15 @@ interface Day {
   readonly ambient: Ambient;
 }
 
+interface PlannedDay {
+  readonly steps: readonly Step[];
+  readonly predicted: Predictions;
+  /** That the wort needs, 10⁹; null where nobody knows. */
+  readonly cells: number | null;
+}
+
 /** The run sheet and the predictions of a brew day; refuses a recipe that cannot be brewed on this equipment. */
-export function planDay(day: Day): { readonly steps: readonly Step[]; readonly predicted: Predictions } {
+export function planDay(day: Day): PlannedDay {
   const outcome = brew(day);
   if (!outcome.ok) throw new AppError("INVALID", whyNot(outcome));
   const { ledger } = outcome;
@@ -31,7 +38,8 @@ export function planDay(day: Day): { readonly steps: readonly Step[]; readonly p
     throw new AppError("INVALID", `The recipe does not fit this equipment: ${broken.map(inWords).join("; ")}.`);
   }
   const { recipe, equipment } = day;
-  return { steps: buildRunSheet({ ledger, recipe, equipment }), predicted: predictions(ledger, day) };
+  const steps = buildRunSheet({ ledger, recipe, equipment });
+  return { steps, predicted: predictions(ledger, day), cells: ledger.quantities["fermenter.cells"] };
 }
 
 function predictions(ledger: Ledger, day: Day): Predictions {

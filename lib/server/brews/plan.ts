@@ -42,7 +42,7 @@ async function insertBrew(tx: SpaceTransaction, member: Member, input: NewBrew):
   const planVersion = sharedBrewId === null ? null : await joinPlan(tx, member, input, { sharedBrewId, ...kettle });
 
   const { equipment } = kettle;
-  const { steps, predicted } = planDay({ recipe, equipment, ambient });
+  const { steps, predicted, cells } = planDay({ recipe, equipment, ambient });
   const id = randomUUID();
   await tx.brew.create({
     data: {
@@ -67,7 +67,8 @@ async function insertBrew(tx: SpaceTransaction, member: Member, input: NewBrew):
     },
   });
   const { ownerUserId: brewerUserId } = kettle;
-  await takeLots(tx, { spaceId, actorId: member.userId, brewId: id, brewerUserId, recipe, lots: input.lots ?? {} });
+  const lots = input.lots ?? {};
+  await takeLots(tx, { spaceId, actorId: member.userId, brewId: id, brewerUserId, recipe, cells, lots });
   return { id };
 }
 

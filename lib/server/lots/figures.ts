@@ -41,8 +41,8 @@ export function listLosses({ spaceId, userId }: Member): Promise<LossOf> {
 }
 
 /**
- * Lots as a recipe has them today: hops with what storage has left of their alpha acids. A lot that is put away, is not of
- * this space or changes no recipe is missing.
+ * Lots as a recipe has them today: hops with what storage has left of their alpha acids. A lot that is put away or not of
+ * this space is missing.
  */
 export function lotFigures(
   { spaceId, userId }: Member,
@@ -64,18 +64,15 @@ export async function figuresIn(
   });
   const usualOf = await usualsIn(tx, spaceId);
   return new Map(
-    rows.flatMap(({ id, kind, name, figures }) => {
-      const asToday = todayOf(lotKindAndFigures.parse({ kind, figures }), name, usualOf);
-      return asToday === null ? [] : [[id, asToday] as const];
-    }),
+    rows.map(({ id, kind, name, figures }) => [id, todayOf(lotKindAndFigures.parse({ kind, figures }), name, usualOf)]),
   );
 }
 
 /** One lot as a recipe of today has it. */
-function todayOf(what: LotKindAndFigures, name: string, usualOf: UsualOf): LotFigures | null {
+function todayOf(what: LotKindAndFigures, name: string, usualOf: UsualOf): LotFigures {
   const lot = lotToday(what, lossBy(usualOf)(name), dayOf(new Date()));
   const usual = usualOf(what.kind, name);
-  if (lot === null || usual === null) return lot;
+  if (usual === null) return lot;
   if (lot.kind === "hop" && usual.kind === "hop") return { ...lot, stock: hopStock(name, usual.figures) };
   if (lot.kind === "fermentable" && usual.kind === "fermentable") {
     const stock: FermentableStock = { name, ...usual.figures };

@@ -1,6 +1,7 @@
 import "server-only";
 import type { Recipe } from "@/lib/calc/ledger";
-import { rowNeeds, takeFromLots, toThousandth, type RowTake } from "@/lib/model/lot-need";
+import type { LotFigures } from "@/lib/model/lot";
+import { rowNeeds, takeFromLots, toThousandth, type Pitching, type RowTake } from "@/lib/model/lot-need";
 import { AppError } from "../app-error";
 import { toJson, type SpaceTransaction } from "../db";
 import { figuresIn } from "./figures";
@@ -12,6 +13,8 @@ interface Taking {
   readonly brewId: string;
   readonly brewerUserId: string;
   readonly recipe: Recipe;
+  /** Cells that the wort needs, 10⁹; null where nobody knows. */
+  readonly cells: number | null;
   /** The lot for a row, by the path of the row. */
   readonly lots: Readonly<Record<string, string>>;
 }
@@ -29,7 +32,7 @@ export async function takeLots(tx: SpaceTransaction, taking: Taking): Promise<vo
   if (ids.some((id) => !locked.has(id))) throw new AppError("NOT_FOUND", "There is no such lot here.");
   const figures = await figuresIn(tx, spaceId, ids);
   const onHand = new Map([...locked.values()].map(({ id, onHand: there }) => [id, there]));
-  const takes = takeFromLots(rowNeeds(recipe), lots, onHand);
+  const takes = takeFromLots(rowNeeds(recipe, pitchingOf(taking, figures)), lots, onHand);
   for (const take of takes) {
     const lot = requireUsable(locked, take, taking);
     await tx.brewLot.create({
@@ -47,6 +50,11 @@ export async function takeLots(tx: SpaceTransaction, taking: Taking): Promise<vo
     });
   }
   for (const lot of locked.values()) await lower(tx, taking, lot, takes);
+}
+
+function pitchingOf({ cells, lots }: Taking, figures: ReadonlyMap<string, LotFigures>): Pitching {
+  const yeast = figures.get(lots.yeast ?? "");
+  return { cells, cellsInPack: yeast?.kind === "yeast" ? yeast.figures.cells : null };
 }
 
 function requireUsable(locked: ReadonlyMap<string, LockedLot>, take: RowTake, taking: Taking): LockedLot {

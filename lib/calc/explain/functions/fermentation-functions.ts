@@ -8,7 +8,9 @@ import {
   fermentationCurve,
   heatOfFermentation,
   LOGGED_RANGE,
+  PACK_CELLS_RANGE,
   PACK_RANGE,
+  packsToPitch,
   platoOnDay,
   predictedFinalPlato,
   stableGravity,
@@ -107,6 +109,21 @@ export const FERMENTATION_FUNCTIONS: readonly FunctionRecord[] = [
     validRange: "Up to 1500 days; dry yeast at 0 to 25 °C, liquid at 0 to 8 °C.",
     call: cellsInPack,
     example: [{ cells: 100, ageDays: 30, form: "liquid", celsius: 4 }],
+  },
+  {
+    id: "fermentation/packsToPitch",
+    words:
+      "How many packs of yeast hold the cells that a wort needs. A pack is opened whole, so the count is rounded up; what is left of the last one keeps badly.",
+    equation: "packs = ⌈cells needed / living cells in a pack⌉",
+    inputs: [
+      { at: "0.cells", label: "Cells needed", ...billionCells.range },
+      { at: "0.cellsInPack", label: "Living cells in a pack", ...PACK_CELLS_RANGE },
+    ],
+    gives: "packs, a whole number",
+    sources: ["mass-balance"],
+    validRange: "A pack of a million cells or more.",
+    call: packsToPitch,
+    example: [{ cells: 180, cellsInPack: 77.5 }],
   },
   {
     id: "fermentation/starterGrowth",

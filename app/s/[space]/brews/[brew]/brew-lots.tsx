@@ -1,7 +1,9 @@
 import Link from "next/link";
 import type { Brew } from "@/lib/model/brew";
 import type { BrewLot } from "@/lib/model/brew-lot";
-import { rowNeeds, toThousandth, type RowNeed } from "@/lib/model/lot-need";
+import { INGREDIENT_KINDS } from "@/lib/model/ingredient-kinds";
+import { LOT_UNIT } from "@/lib/model/ingredient-lot";
+import { ONE_PACK, rowNeeds, toThousandth, type RowNeed } from "@/lib/model/lot-need";
 import { listBrewLots } from "@/lib/server/lots/brew-lots";
 import type { Member } from "@/lib/server/session";
 import { amountText } from "@/lib/ui/ingredient/amount-text";
@@ -17,7 +19,7 @@ interface BrewLotsProps {
 export async function BrewLots({ member, brew }: BrewLotsProps) {
   const lots = await listBrewLots(member, brew.id);
   if (lots.length === 0) return null;
-  const needs = new Map(rowNeeds(brew.recipe).map((need) => [need.path, need]));
+  const needs = new Map(rowNeeds(brew.recipe, ONE_PACK).map((need) => [need.path, need]));
   const mayGiveBack = brew.mayWrite && brew.state === "planned" && lots.some(({ isReturned }) => !isReturned);
   return (
     <section aria-labelledby="lots" className="mt-8">
@@ -44,7 +46,8 @@ interface TakenProps {
 
 function Taken({ member, lot, need }: TakenProps) {
   const { lotId, label, needed, taken, isReturned, unit } = lot;
-  const kind = unit === "kg" ? "fermentable" : "hop";
+  // A row that the recipe no longer names is still counted in the unit of its lot.
+  const kind = need?.kind ?? INGREDIENT_KINDS.find((each) => LOT_UNIT[each] === unit) ?? "hop";
   const text = (amount: number): string => amountText(amount, kind, member.preferences);
   const short = toThousandth(needed - taken);
   return (

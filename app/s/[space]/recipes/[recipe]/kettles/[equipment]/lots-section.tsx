@@ -53,7 +53,7 @@ export async function LotsSection({ member, sheet, asked }: LotsSectionProps) {
         <details className="no-print" open={taken.length === 0}>
           <summary className="cursor-pointer py-2">Choose lots</summary>
           <LotsForm
-            rows={rows.map((row) => formRow(row, preferences))}
+            rows={rows.map((row) => formRow(row, preferences)).filter(({ choices }) => choices.length > 0)}
             kept={keptFields(revision, profile, adaptations.get(profile.id) ?? null)}
             action={chooseLotsAction.bind(null, spaceSlug)}
           />
@@ -74,7 +74,7 @@ export async function LotsSection({ member, sheet, asked }: LotsSectionProps) {
   );
 }
 
-function rowsOf({ revision, profile, choice }: Sheet, recipe: Recipe, offers: readonly LotOffer[]) {
+function rowsOf({ revision, profile, choice, chosen, outcome }: Sheet, recipe: Recipe, offers: readonly LotOffer[]) {
   const { content } = revision;
   const written = recipeIntention(content);
   const isByLots = Object.keys(choice.lots).length > 0;
@@ -86,7 +86,9 @@ function rowsOf({ revision, profile, choice }: Sheet, recipe: Recipe, offers: re
   };
   const byRecipe = !isByLots || written === null ? null : adaptWith({ ...plain, written });
   const generic = isByLots ? (byRecipe?.chosen?.recipe ?? byRecipe?.outcome.recipe ?? null) : recipe;
-  return rowsWithLots({ written: content.recipe, recipe, generic, choice: choice.lots, offers });
+  const ledger = chosen?.ledger ?? outcome.ledger;
+  const cells = ledger?.quantities["fermenter.cells"] ?? null;
+  return rowsWithLots({ written: content.recipe, recipe, generic, choice: choice.lots, offers, cells });
 }
 
 /** No lot was chosen, none of the ingredient is there, and something else of its kind is. */

@@ -1,8 +1,10 @@
 import Link from "next/link";
+import type { Dimension } from "@/lib/calc/ledger";
+import { toThousandth } from "@/lib/model/lot-need";
 import type { Preferences } from "@/lib/model/preferences";
 import type { RowLots } from "@/lib/model/row-lots";
 import { DataTable, type DataColumn } from "@/lib/ui/data-table";
-import { amountText } from "@/lib/ui/ingredient/amount-text";
+import { amountText, changeText } from "@/lib/ui/ingredient/amount-text";
 import { Quantity } from "@/lib/ui/quantity";
 
 interface LotsTableProps {
@@ -11,7 +13,8 @@ interface LotsTableProps {
   readonly preferences: Preferences;
 }
 
-const DIMENSION = { fermentable: "mass", hop: "grams" } as const;
+/** Malt and hops are weighed in the reader's units; packs are counted, salts and acids measured alike everywhere. */
+const DIMENSIONS: Readonly<Partial<Record<RowLots["kind"], Dimension>>> = { fermentable: "mass", hop: "grams" };
 
 /** The rows that are taken from lots: how much instead of how much, and what is missing. */
 export function LotsTable({ space, rows, preferences }: LotsTableProps) {
@@ -31,34 +34,56 @@ export function LotsTable({ space, rows, preferences }: LotsTableProps) {
 }
 
 function amountColumns(preferences: Preferences): readonly DataColumn<RowLots>[] {
-  const quantity = (kind: RowLots["kind"]) => ({ dimension: DIMENSION[kind], preferences });
   return [
     {
       id: "generic",
       label: "By the recipe’s figures",
       isNumber: true,
-      cell: ({ generic, kind }) => <Quantity {...quantity(kind)} value={generic} reason="not in it" />,
+      cell: ({ generic, kind }) => <Amount {...{ kind, preferences }} value={generic} />,
     },
     {
       id: "amount",
       label: "With the lot",
       isNumber: true,
-      cell: ({ amount, kind }) => <Quantity {...quantity(kind)} value={amount} />,
+      cell: ({ amount, kind }) => <Amount {...{ kind, preferences }} value={amount} />,
     },
     {
       id: "difference",
       label: "Difference",
       isNumber: true,
       cell: ({ amount, generic, kind }) => (
-        <Quantity
-          {...quantity(kind)}
-          value={generic === null ? null : amount}
-          differenceFrom={generic ?? undefined}
-          reason="not in it"
-        />
+        <Amount {...{ kind, preferences }} value={generic === null ? null : amount} from={generic ?? undefined} />
       ),
     },
   ];
+}
+
+function Amount(props: {
+  readonly kind: RowLots["kind"];
+  readonly value: number | null;
+  readonly from?: number | undefined;
+  readonly preferences: Preferences;
+}) {
+  const { kind, value, from, preferences } = props;
+  const dimension = DIMENSIONS[kind];
+  if (dimension !== undefined || value === null) {
+    return (
+      <Quantity
+        dimension={dimension ?? "grams"}
+        value={value}
+        differenceFrom={from}
+        preferences={preferences}
+        reason="not in it"
+      />
+    );
+  }
+  return (
+    <>
+      {from === undefined
+        ? amountText(value, kind, preferences)
+        : changeText(toThousandth(value - from), kind, preferences)}
+    </>
+  );
 }
 
 function LotLink({ space, row }: { readonly space: string; readonly row: RowLots }) {
