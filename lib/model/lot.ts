@@ -32,7 +32,7 @@ export type LotFigures =
   | { readonly kind: "fermentable"; readonly figures: FermentableLotFigures; readonly stock?: FermentableStock }
   | { readonly kind: "hop"; readonly figures: HopLotFigures; readonly stock?: HopStock }
   | { readonly kind: "yeast"; readonly figures: YeastLotFigures }
-  | { readonly kind: "salt"; readonly figures: Readonly<Record<never, never>> }
+  | { readonly kind: "salt"; readonly figures: object }
   | { readonly kind: "acid"; readonly figures: AcidLotFigures };
 
 type LotOf<K extends LotFigures["kind"]> = Extract<LotFigures, { readonly kind: K }>;

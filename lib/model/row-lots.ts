@@ -64,5 +64,5 @@ export function rowsWithLots(a: {
 
 /** Only malt and hops of another name stand in for a row: their usual figures say how they would. */
 function hasStock({ figures }: LotOffer): boolean {
-  return figures !== null && "stock" in figures && figures.stock !== undefined;
+  return (figures?.kind === "fermentable" || figures?.kind === "hop") && figures.stock !== undefined;
 }

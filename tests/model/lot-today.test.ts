@@ -21,7 +21,7 @@ describe("a lot of hops", () => {
   it("loses half as fast in the exponent under vacuum: √0.7 of it is left", () => {
     const figures = { ...HOP, packaging: "vacuum or inert gas" } as const;
     const today = lotToday({ kind: "hop", figures }, fraction(0.3), "2026-06-30");
-    expect(today?.kind === "hop" ? today.figures.alpha : null).toBeCloseTo(0.1 * Math.sqrt(0.7), 12);
+    expect(today.kind === "hop" ? today.figures.alpha : null).toBeCloseTo(0.1 * Math.sqrt(0.7), 12);
   });
 
   it("is as analysed on the day of the analysis", () => {

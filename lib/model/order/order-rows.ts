@@ -41,3 +41,18 @@ export function orderRows({ items, currency }: Pick<Order, "items" | "currency">
   });
   return [HEADINGS, ...lines];
 }
+
+/** What each sheet needs of each item: the sums of an order, opened. */
+export function sheetNeedRows({ items }: Pick<Order, "items">): readonly (readonly CsvCell[])[] {
+  const lines = items.flatMap(({ kind, name, unit, shares }) =>
+    shares.flatMap(({ userName, sources }) =>
+      sources.map(({ label, amount }): readonly CsvCell[] => [kind, name, unit, userName, label, thousandth(amount)]),
+    ),
+  );
+  return [["Kind", "Item", "Unit", "Member", "Sheet", "Needs"], ...lines];
+}
+
+/** Sheets are not rounded to what can be weighed; an order is. */
+function thousandth(amount: number): number {
+  return Math.round(amount * 1000) / 1000;
+}

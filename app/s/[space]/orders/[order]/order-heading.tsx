@@ -43,6 +43,11 @@ export function OrderHeading({ home, order }: OrderHeadingProps) {
         <a className="target" href={`${home}/orders/${id}/csv`} download>
           Table as CSV
         </a>
+        {sharedBrew === null ? null : (
+          <a className="target" href={`${home}/orders/${id}/csv?of=sheets`} download>
+            Needs of the sheets as CSV
+          </a>
+        )}
       </p>
     </>
   );

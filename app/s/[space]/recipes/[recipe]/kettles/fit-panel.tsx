@@ -7,6 +7,7 @@ import type { FitDetail } from "@/lib/ui/kettles/desk-messages";
 import type { KettleFigures } from "@/lib/ui/kettles/kettle-figures";
 import { SheetDialog } from "@/lib/ui/sheet-dialog";
 import { ChosenWay } from "./chosen-way";
+import { KeptVolume } from "./kept-volume";
 import type { Choosing } from "./way-form";
 import { WayChoices } from "./way-choices";
 
@@ -61,6 +62,7 @@ function FitBody({ entry, figures, detail, preferences, choosing, sheetHref, onK
           ))}
         </ul>
       )}
+      <KeptVolume {...form} />
       <ChosenWay {...form} figures={figures} preferences={preferences} />
       {detail.fits ? null : <WayChoices {...form} ways={detail.ways} preferences={preferences} />}
       <p>

@@ -12,6 +12,7 @@ import { readView, sheetQuery, type VolumeView } from "@/lib/ui/kettles/kettle-v
 import { wayInShort } from "@/lib/ui/kettles/way-words";
 import { PaperSheet } from "@/lib/ui/sheet/paper-sheet";
 import type { RecipeSheetProps } from "@/lib/ui/sheet/recipe-sheet";
+import { KeptVolume } from "../kept-volume";
 import { FitsSection } from "./fits-section";
 import { MisfitSection } from "./misfit-section";
 import { KeptWay } from "./kept-way";
@@ -62,7 +63,16 @@ export default async function SheetPage(props: SheetPageProps) {
         <Link href={`/s/${member.spaceSlug}/equipment/${profile.id}`}>kettle of {profile.ownerName}</Link>.{" "}
         <Link className="no-print" href={`${home}/kettles${sheetQuery({ rev: revision.rev, volume })}`}>
           All kettles
-        </Link>
+        </Link>{" "}
+        {chosen === null ? null : (
+          <a
+            className="target no-print"
+            href={`${home}/kettles/${profile.id}/csv${sheetQuery({ rev: revision.rev, volume })}`}
+            download
+          >
+            Sheet as CSV
+          </a>
+        )}
       </p>
       <PaperSheet sheet={onPaper(sheet, preferences)}>
         <Caution>{CAUTIONS["hot liquor"]}</Caution>
@@ -71,6 +81,11 @@ export default async function SheetPage(props: SheetPageProps) {
             Only {profile.ownerName} or an organiser plans a brew on this kettle.
           </p>
         ) : null}
+        {actions.choose === null ? null : (
+          <div className="no-print mt-4">
+            <KeptVolume {...actions.choose} entry={{ ...actions.choose.entry, mayChoose: true }} />
+          </div>
+        )}
         <KeptWay sheet={sheet} choose={actions.choose} preferences={preferences} />
         <LotsSection {...{ member, sheet, asked }} />
         {chosen === null ? null : <FitsSection {...{ sheet, chosen, preferences }} plan={actions.plan} />}

@@ -45,7 +45,12 @@ export default async function SheetPage(props: SheetPageProps) {
         <Link href={`${home}/recipes/${revision.id}/revisions/${revision.rev}`}>
           {revision.title}, revision {revision.rev}
         </Link>
-        , on the <Link href={`${home}/equipment/${profile.id}`}>kettle of {profile.ownerName}</Link>.
+        , on the <Link href={`${home}/equipment/${profile.id}`}>kettle of {profile.ownerName}</Link>.{" "}
+        {brewed === null ? null : (
+          <a className="target no-print" href={`${home}/shared-brews/${planned.id}/kettles/${profile.id}/csv`} download>
+            Sheet as CSV
+          </a>
+        )}
       </p>
       <FitSection {...setting} />
       <PartSection {...setting} />
