@@ -50,6 +50,7 @@ for (const width of [390, 1280]) {
     await page.getByLabel("Amount I want beside, pcs").fill("100");
     await expectAccessible(page);
     await page.getByRole("button", { name: "Ask for it" }).click();
+    await expect(page.getByText("Asked for: an organiser decides on it.")).toBeVisible();
     await page.goto(order);
     await expect(page.getByText(/^Mads Underbough wants 100 pcs of/)).toBeVisible();
     await expect(page.getByRole("button", { name: /^Take it in/ })).toHaveCount(0);

@@ -1,43 +1,29 @@
 "use client";
 
-import type { ActionResult } from "@/lib/model/action-result";
-import type { KeepOutcome } from "@/lib/model/ingredient";
 import { ON_HAND_FIELDS } from "@/lib/model/ingredient-fields";
 import type { IngredientLot } from "@/lib/model/ingredient-lot";
 import type { Preferences } from "@/lib/model/preferences";
 import { majorText } from "@/lib/model/price";
-import { ActionForm } from "@/lib/ui/action-form";
 import { fieldText } from "@/lib/ui/read-field";
-import { SubmitButton } from "@/lib/ui/submit-button";
-import { KeepAnswer } from "../../keep-answer";
+import { KeepForm, type KeepAction } from "../../keep-form";
 import { LotFields } from "../lot-fields";
 
 interface LotChangeFormProps {
   readonly lot: IngredientLot;
   readonly names: readonly string[];
   readonly preferences: Preferences;
-  readonly action: (previous: ActionResult<KeepOutcome> | null, form: FormData) => Promise<ActionResult<KeepOutcome>>;
+  readonly action: KeepAction;
 }
+
+const WORDS = { button: "Keep the changes", pending: "Keeping…" } as const;
 
 /** Changes what a lot is; how much there is of it changes by movements. */
 export function LotChangeForm({ lot, names, preferences, action }: LotChangeFormProps) {
-  const { id, lockVersion, what } = lot;
+  const values = valuesOf(lot, preferences);
   return (
-    <ActionForm action={action}>
-      {({ result, errors, isPending }) => (
-        <>
-          <input type="hidden" name="id" value={id} />
-          <input type="hidden" name="lockVersion" value={lockVersion} />
-          <LotFields kind={what.kind} values={valuesOf(lot, preferences)} {...{ names, errors, preferences }} />
-          <KeepAnswer result={result} what="lot" />
-          <div>
-            <SubmitButton pending="Keeping…" isPending={isPending}>
-              Keep the changes
-            </SubmitButton>
-          </div>
-        </>
-      )}
-    </ActionForm>
+    <KeepForm what="lot" record={lot} words={WORDS} action={action}>
+      {(errors) => <LotFields kind={lot.what.kind} {...{ values, names, errors, preferences }} />}
+    </KeepForm>
   );
 }
 

@@ -1,21 +1,17 @@
 "use client";
 
-import type { ActionResult } from "@/lib/model/action-result";
-import type { KeepOutcome } from "@/lib/model/ingredient";
 import { ON_HAND_FIELDS } from "@/lib/model/ingredient-fields";
 import { HAND_MOVEMENTS, type HandMovement, type IngredientLot } from "@/lib/model/ingredient-lot";
 import type { Preferences } from "@/lib/model/preferences";
-import { ActionForm } from "@/lib/ui/action-form";
 import { fieldUnit } from "@/lib/ui/read-field";
 import { SelectField } from "@/lib/ui/select-field";
-import { SubmitButton } from "@/lib/ui/submit-button";
 import { TextField } from "@/lib/ui/text-field";
-import { KeepAnswer } from "../../keep-answer";
+import { KeepForm, type KeepAction } from "../../keep-form";
 
 interface MoveFormProps {
   readonly lot: IngredientLot;
   readonly preferences: Preferences;
-  readonly action: (previous: ActionResult<KeepOutcome> | null, form: FormData) => Promise<ActionResult<KeepOutcome>>;
+  readonly action: KeepAction;
 }
 
 const WORDS: Readonly<Record<HandMovement, string>> = {
@@ -28,15 +24,15 @@ const WORDS: Readonly<Record<HandMovement, string>> = {
 
 const OPTIONS = HAND_MOVEMENTS.map((kind) => ({ value: kind, text: WORDS[kind] }));
 
+const NOTE = { button: "Note it", pending: "Noting…" } as const;
+
 /** Corrects what is on hand, or notes what came or went. */
 export function MoveForm({ lot, preferences, action }: MoveFormProps) {
   const unit = fieldUnit(ON_HAND_FIELDS[lot.what.kind], preferences);
   return (
-    <ActionForm action={action}>
-      {({ result, errors, isPending }) => (
+    <KeepForm what="lot" record={lot} words={NOTE} action={action}>
+      {(errors) => (
         <>
-          <input type="hidden" name="id" value={lot.id} />
-          <input type="hidden" name="lockVersion" value={lot.lockVersion} />
           <SelectField name="kind" label="What happened" options={OPTIONS} error={errors.kind} />
           <TextField
             name="amount"
@@ -46,14 +42,8 @@ export function MoveForm({ lot, preferences, action }: MoveFormProps) {
             error={errors.amount}
           />
           <TextField name="why" label="Why" hint="May stay empty." maxLength={500} error={errors.why} />
-          <KeepAnswer result={result} what="lot" />
-          <div>
-            <SubmitButton pending="Noting…" isPending={isPending}>
-              Note it
-            </SubmitButton>
-          </div>
         </>
       )}
-    </ActionForm>
+    </KeepForm>
   );
 }

@@ -26,6 +26,7 @@ export function LateWantForm({ member, order, item }: LateWantFormProps) {
         action={askLateAction.bind(null, spaceSlug, order.id, item.id)}
         isLate
       />
+      {waiting.wish?.itemId === item.id ? <p className="mt-3">Asked for: an organiser decides on it.</p> : null}
     </div>
   );
 }
