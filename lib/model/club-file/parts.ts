@@ -140,7 +140,7 @@ export const LEFT_OUT: Readonly<Record<string, string>> = {
   tasting_entry: "Tastings stay here until judging is finished: a file could show what is blind.",
   tasting_identity: "Tastings stay here until judging is finished: a file could show what is blind.",
   score_sheet: "Tastings stay here until judging is finished: a file could show what is blind.",
-  order_late_wish: "Who was let in late, and why, stands among the events of the order.",
+  order_late_wish: "What was asked late is told in the history of its order, which comes as it became.",
   attachment: "Pictures are not in the database.",
   idempotency: "Answers to requests that are sent twice are kept for a day only.",
   outbox: "Messages on their way stay on it.",
