@@ -11,6 +11,13 @@ export function amountText(amount: number, kind: IngredientKind, preferences: Pr
   return `${text}\u00a0${unit}`;
 }
 
+/** What a field for such an amount takes beside a number; packs, salts and acids have one unit everywhere. */
+export function amountHint(kind: IngredientKind): string | undefined {
+  return ON_HAND_FIELDS[kind].dimension === null
+    ? undefined
+    : "Another unit may be written out, such as 2.3 kg or 5 lb.";
+}
+
 /** The same with its sign, for what came and went. */
 export function changeText(change: number, kind: IngredientKind, preferences: Preferences): string {
   const text = amountText(change, kind, preferences);

@@ -3,6 +3,7 @@ import { FILE_WRITES } from "./file-writes";
 import { ORDER_WRITES } from "./order-writes";
 import { CLUB, ownTitle, writeRecipe } from "./own-recipe";
 import { planBrew } from "./planned-brew";
+import { STOCK_WRITES } from "./stock-writes";
 
 interface Write {
   readonly what: string;
@@ -174,6 +175,7 @@ export const WRITES: readonly Write[] = [
   },
   ...ORDER_WRITES,
   ...FILE_WRITES,
+  ...STOCK_WRITES,
   {
     what: "an invitation",
     by: "organiser",

@@ -25,7 +25,7 @@ export function OwnIngredient({ space, ingredient, preferences }: OwnIngredientP
       {mayWrite ? (
         <div className="no-print flex max-w-2xl flex-col gap-4">
           <details>
-            <summary className="cursor-pointer py-2">Change it</summary>
+            <summary className="target">Change it</summary>
             <ChangeForm
               key={lockVersion}
               ingredient={ingredient}

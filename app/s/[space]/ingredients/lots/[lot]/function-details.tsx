@@ -9,7 +9,7 @@ export function FunctionDetails({ explained }: FunctionDetailsProps) {
   const { words, equation, inputs, sources, validRange } = explained;
   return (
     <details className="max-w-3xl">
-      <summary className="cursor-pointer py-2">How it comes about</summary>
+      <summary className="target">How it comes about</summary>
       <div className="flex flex-col gap-3">
         <p>{words}</p>
         <p className="font-serif text-lg break-words">{equation}</p>

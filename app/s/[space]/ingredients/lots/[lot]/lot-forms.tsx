@@ -18,11 +18,11 @@ export function LotForms({ space, lot, names, preferences }: LotFormsProps) {
   return (
     <div className="no-print mt-6 flex max-w-2xl flex-col gap-4">
       <details open>
-        <summary className="cursor-pointer py-2">Count it, or note what came or went</summary>
+        <summary className="target">Count it, or note what came or went</summary>
         <MoveForm key={lockVersion} {...{ lot, preferences }} action={moveLotAction.bind(null, space, what.kind)} />
       </details>
       <details>
-        <summary className="cursor-pointer py-2">Change what it is</summary>
+        <summary className="target">Change what it is</summary>
         <LotChangeForm
           key={lockVersion}
           {...{ lot, names, preferences }}

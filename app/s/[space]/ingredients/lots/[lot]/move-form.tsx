@@ -3,6 +3,7 @@
 import { ON_HAND_FIELDS } from "@/lib/model/ingredient-fields";
 import { HAND_MOVEMENTS, type HandMovement, type IngredientLot } from "@/lib/model/ingredient-lot";
 import type { Preferences } from "@/lib/model/preferences";
+import { amountHint } from "@/lib/ui/ingredient/amount-text";
 import { fieldUnit } from "@/lib/ui/read-field";
 import { SelectField } from "@/lib/ui/select-field";
 import { TextField } from "@/lib/ui/text-field";
@@ -37,7 +38,7 @@ export function MoveForm({ lot, preferences, action }: MoveFormProps) {
           <TextField
             name="amount"
             label={`Amount, ${unit}`}
-            hint="Another unit may be written out, such as 2.3 kg or 5 lb."
+            hint={amountHint(lot.what.kind)}
             autoComplete="off"
             error={errors.amount}
           />

@@ -5,6 +5,7 @@ import { ON_HAND_FIELDS } from "@/lib/model/ingredient-fields";
 import type { IngredientKind } from "@/lib/model/ingredient-kinds";
 import type { Preferences } from "@/lib/model/preferences";
 import { ActionForm } from "@/lib/ui/action-form";
+import { amountHint } from "@/lib/ui/ingredient/amount-text";
 import { fieldUnit } from "@/lib/ui/read-field";
 import { SelectField } from "@/lib/ui/select-field";
 import { SubmitButton } from "@/lib/ui/submit-button";
@@ -35,7 +36,7 @@ export function NewLotForm({ kind, name, names, preferences, action }: NewLotFor
             <TextField
               name="onHand"
               label={`On hand, ${unit}`}
-              hint="Another unit may be written out, such as 2.3 kg or 5 lb."
+              hint={amountHint(kind)}
               autoComplete="off"
               error={errors.onHand}
             />
