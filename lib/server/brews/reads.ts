@@ -15,7 +15,10 @@ export async function listBrews({ spaceId, userId }: Member): Promise<readonly B
       orderBy: [{ startedAt: { sort: "desc", nulls: "first" } }, { id: "asc" }],
     }),
   );
-  const nameOf = await displayNames({ spaceId, userId }, rows.map((row) => row.brewerUserId));
+  const nameOf = await displayNames(
+    { spaceId, userId },
+    rows.map((row) => row.brewerUserId),
+  );
   return rows.map((row) => toSummary(row, nameOf));
 }
 

@@ -33,7 +33,10 @@ export async function listRegister({ spaceId, userId }: Member): Promise<readonl
       orderBy: [{ startedAt: { sort: "desc", nulls: "first" } }, { id: "asc" }],
     }),
   );
-  const nameOf = await displayNames({ spaceId, userId }, rows.map((row) => row.brewerUserId));
+  const nameOf = await displayNames(
+    { spaceId, userId },
+    rows.map((row) => row.brewerUserId),
+  );
   return rows.map((row) => ({
     ...toSummary(row, nameOf),
     plannedOriginal: predictedOriginal.parse(row.predicted)["fermenter.originalExtract"],
