@@ -17,7 +17,10 @@ export async function listAdaptations(
 ): Promise<ReadonlyMap<string, Adaptation>> {
   if (!isRecordId(recipeId)) return new Map();
   const rows = await inSpace(spaceId, userId, (tx) => tx.adaptation.findMany({ where: { spaceId, recipeId, rev } }));
-  const nameOf = await displayNames({ spaceId, userId }, rows.map((row) => row.changedBy));
+  const nameOf = await displayNames(
+    { spaceId, userId },
+    rows.map((row) => row.changedBy),
+  );
   return new Map(
     rows.map(({ equipmentId, lockVersion, volume, way, lots, changedBy, changedAt }) => [
       equipmentId,

@@ -34,6 +34,9 @@ export async function listDrafts(member: Member, recipeId: string | null): Promi
       orderBy: { savedAt: "desc" },
     }),
   );
-  const nameOf = await displayNames({ spaceId, userId }, rows.map((row) => row.userId));
+  const nameOf = await displayNames(
+    { spaceId, userId },
+    rows.map((row) => row.userId),
+  );
   return rows.map(({ userId: writer, ...row }) => ({ ...row, writerName: nameOf(writer), isOwn: writer === userId }));
 }

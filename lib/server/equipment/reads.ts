@@ -32,7 +32,10 @@ async function readHeads(member: Member, id: string | null): Promise<readonly Eq
     const figuresOf = new Map(revisions.map((revision) => [revision.equipmentId, revision.figures]));
     return heads.flatMap((head) => (figuresOf.has(head.id) ? [{ ...head, figures: figuresOf.get(head.id) }] : []));
   });
-  const nameOf = await displayNames(member, rows.map((row) => row.ownerUserId));
+  const nameOf = await displayNames(
+    member,
+    rows.map((row) => row.ownerUserId),
+  );
   return rows.map((row) => ({
     id: row.id,
     ownerId: row.ownerUserId,

@@ -26,7 +26,10 @@ async function read(member: Member, id: string | null): Promise<readonly ClubIng
       orderBy: [{ kind: "asc" }, { name: "asc" }, { id: "asc" }],
     }),
   );
-  const nameOf = await displayNames(member, rows.map((row) => row.createdBy));
+  const nameOf = await displayNames(
+    member,
+    rows.map((row) => row.createdBy),
+  );
   const mayWrite = roleMay(member.role, "write recipes");
   return rows.map(({ id: rowId, kind, name, figures, notes, lockVersion, createdBy, archivedAt }) => ({
     id: rowId,

@@ -22,7 +22,10 @@ export async function listKettleEntries(
     listAdaptations(member, revision),
     listPeople(member),
   ]);
-  const nameOf = await displayNames(member, heads.map(({ ownerUserId }) => ownerUserId));
+  const nameOf = await displayNames(
+    member,
+    heads.map(({ ownerUserId }) => ownerUserId),
+  );
   const kettles = heads.map(({ id, ownerUserId, name }): KettleEntry => {
     const choice = kept.get(id);
     return {

@@ -26,7 +26,10 @@ async function read(member: Member, id: string | null): Promise<readonly Ingredi
       orderBy: [{ kind: "asc" }, { name: "asc" }, { label: "asc" }, { id: "asc" }],
     }),
   );
-  const nameOf = await displayNames({ spaceId, userId }, rows.flatMap((row) => row.ownerUserId ?? []));
+  const nameOf = await displayNames(
+    { spaceId, userId },
+    rows.flatMap((row) => row.ownerUserId ?? []),
+  );
   return rows.map((row) => toLot(member, row, nameOf));
 }
 
@@ -40,7 +43,10 @@ export async function listMovements({ spaceId, userId }: Member, lotId: string):
       orderBy: { version: "desc" },
     }),
   );
-  const nameOf = await displayNames({ spaceId, userId }, rows.map((row) => row.actorId));
+  const nameOf = await displayNames(
+    { spaceId, userId },
+    rows.map((row) => row.actorId),
+  );
   return rows.map(({ version, kind, change, after, brew, why, actorId, at }) => ({
     version,
     kind: storedWord([...HAND_MOVEMENTS, "returned"], kind),

@@ -69,10 +69,7 @@ export function explainDerived(row: ComparedRow, rows: readonly ComparedRow[]): 
     dimension,
     words,
     equation,
-    inputs: [
-      ...readings.flatMap((id) => measuredInput(id, rows)),
-      ...planned.flatMap((id) => plannedInput(id, rows)),
-    ],
+    inputs: [...readings.flatMap((id) => measuredInput(id, rows)), ...planned.flatMap((id) => plannedInput(id, rows))],
     sources: isBalling
       ? [{ anchor: "balling-1865", title: "Balling 1865: extract, alcohol and attenuation" }]
       : [{ anchor: "mass-balance", title: "Conservation of mass and of extract" }],

@@ -43,6 +43,6 @@ function figuresOf(row: IngredientRow, lossOf: RowFiguresProps["lossOf"], today:
   if (row.type === "club") return ingredientFigures(row.own.what);
   const { what, name } = row.lot;
   const asToday = lotToday(what, lossOf(name), today);
-  if (asToday?.kind !== "hop") return lotFigureList(what);
+  if (asToday.kind !== "hop") return lotFigureList(what);
   return [{ label: "Alpha acids today", means: "", value: asToday.figures.alpha, dimension: "fraction" }];
 }
