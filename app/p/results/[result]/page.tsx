@@ -52,8 +52,8 @@ export default async function ResultPage({ params }: ResultPageProps) {
           Planned against measured, across brewers
         </h2>
         <p className="mb-4 text-muted">
-          Each plan was computed for the brewer’s own kettle before the brew, with its 80&nbsp;% interval. “Inside” is no
-          further from it than four of five such brews and readings would be.
+          Each plan was computed for the brewer’s own kettle before the brew, with its 80&nbsp;% interval. “Inside” is
+          no further from it than four of five such brews and readings would be.
         </p>
         <ResultTable result={{ columns, accounts }} preferences={viewer?.preferences ?? DEFAULT_PREFERENCES} />
       </section>
