@@ -14,16 +14,16 @@ const setting = {
   ],
   preferences: DEFAULT_PREFERENCES,
 };
+const content = {
+  recipe: paleAle,
+  entered: {},
+  style: null,
+  notes: "",
+  writtenOn: { name: "Garage", equipment: garageKettle, ambient: sameDay },
+};
 const reduce = editorReducer(setting);
 
 function opened(): EditorState {
-  const content = {
-    recipe: paleAle,
-    entered: {},
-    style: null,
-    notes: "",
-    writtenOn: { name: "Garage", equipment: garageKettle, ambient: sameDay },
-  };
   return openEditor(draftFromContent({ title: "Ale", content, preferences: DEFAULT_PREFERENCES }), "garage", setting);
 }
 
@@ -102,13 +102,6 @@ describe("editorReducer", () => {
 
 it("computes a stored recipe exactly as it is stored, in whatever units somebody reads it", () => {
   for (const preferences of [DEFAULT_PREFERENCES, { ...DEFAULT_PREFERENCES, units: "us" as const }]) {
-    const content = {
-      recipe: paleAle,
-      entered: {},
-      style: null,
-      notes: "",
-      writtenOn: { name: "Garage", equipment: garageKettle, ambient: sameDay },
-    };
     const { shown } = openEditor(draftFromContent({ title: "Ale", content, preferences }), "garage", {
       ...setting,
       preferences,

@@ -4,6 +4,7 @@ import { revisionIntervals } from "@/lib/server/recipes/revision-intervals";
 import { kettleChoices, writtenKettle } from "@/lib/ui/recipe/kettle-choices";
 import { offeredInRecipes } from "@/lib/ui/recipe/own-ingredients";
 import { PaperSheet } from "@/lib/ui/sheet/paper-sheet";
+import { writtenSheet } from "@/lib/ui/sheet/written-sheet";
 import { ExportLinks } from "../export-links";
 import { OriginLine } from "./origin-line";
 import { ofOthers } from "./of-others";
@@ -34,17 +35,7 @@ export default async function RecipePage({ params }: RecipePageProps) {
     <>
       <RecipeHeading title={title} rev={rev} home={home} sharedBrew={sharedBrew} />
       {origin === null ? null : <OriginLine origin={origin} />}
-      <PaperSheet
-        sheet={{
-          rev: rev,
-          kettle: content.writtenOn.name,
-          equipment: content.writtenOn.equipment,
-          ambient: content.writtenOn.ambient,
-          recipe: content.recipe,
-          notes: content.notes,
-          preferences: member.preferences,
-        }}
-      >
+      <PaperSheet sheet={writtenSheet(recipe, member.preferences)}>
         <RecipeScreen
           space={member.spaceSlug}
           id={id}

@@ -1,8 +1,7 @@
-import Link from "next/link";
 import type { ActionResult } from "@/lib/model/action-result";
 import type { ResultSummary } from "@/lib/model/published-result";
 import { Day } from "@/lib/ui/day";
-import { WithdrawForm } from "@/lib/ui/withdraw-form";
+import { PublicAddresses, type PublicAddress } from "@/lib/ui/public-addresses";
 
 interface ResultListProps {
   readonly results: readonly ResultSummary[];
@@ -11,37 +10,28 @@ interface ResultListProps {
 
 /** The results of this shared brew that are public, and those that were. */
 export function ResultList({ results, withdraw }: ResultListProps) {
-  if (results.length === 0) return null;
-  return (
-    <section aria-labelledby="public" className="mt-8">
-      <h2 id="public" className="mb-3">
-        Public addresses
-      </h2>
-      <ul className="list-ruled">
-        {results.map(({ address, publishedAt, withdrawnAt }) => (
-          <li key={address} className="flex flex-wrap items-center justify-between gap-4 py-2">
-            {withdrawnAt === null ? (
-              <>
-                <span>
-                  <Link href={`/p/results/${address}`} className="target wrap-anywhere">
-                    /p/results/{address}
-                  </Link>
-                  <span className="block text-sm text-muted">
-                    The figures of <Day at={publishedAt} />
-                  </span>
-                </span>
-                <WithdrawForm address={address} action={withdraw}>
-                  Withdraw this result
-                </WithdrawForm>
-              </>
-            ) : (
-              <span className="text-muted">
-                The figures of <Day at={publishedAt} />, withdrawn <Day at={withdrawnAt} />
-              </span>
-            )}
-          </li>
-        ))}
-      </ul>
-    </section>
+  return <PublicAddresses addresses={results.map(toAddress)} withdraw={withdraw} />;
+}
+
+function toAddress({ address, publishedAt, withdrawnAt }: ResultSummary): PublicAddress {
+  const figures = (
+    <>
+      The figures of <Day at={publishedAt} />
+    </>
   );
+  const about =
+    withdrawnAt === null ? (
+      figures
+    ) : (
+      <>
+        {figures}, withdrawn <Day at={withdrawnAt} />
+      </>
+    );
+  return {
+    address,
+    path: `/p/results/${address}`,
+    isGone: withdrawnAt !== null,
+    about,
+    withdraw: "Withdraw this result",
+  };
 }

@@ -10,6 +10,7 @@ import { Day } from "@/lib/ui/day";
 import { kettleChoices, writtenKettle } from "@/lib/ui/recipe/kettle-choices";
 import { RecipeLedger } from "@/lib/ui/recipe/recipe-ledger";
 import { PaperSheet } from "@/lib/ui/sheet/paper-sheet";
+import { writtenSheet } from "@/lib/ui/sheet/written-sheet";
 import { ExportLinks } from "../../../export-links";
 
 interface RevisionPageProps {
@@ -44,17 +45,7 @@ export default async function RevisionPage({ params }: RevisionPageProps) {
           <Link href={`${home}/kettles?rev=${rev}`}>On every kettle</Link>
         </span>
       </p>
-      <PaperSheet
-        sheet={{
-          rev: rev,
-          kettle: content.writtenOn.name,
-          equipment: content.writtenOn.equipment,
-          ambient: content.writtenOn.ambient,
-          recipe: content.recipe,
-          notes: content.notes,
-          preferences: member.preferences,
-        }}
-      >
+      <PaperSheet sheet={writtenSheet(found, member.preferences)}>
         <RecipeLedger
           title={title}
           content={content}
