@@ -65,7 +65,7 @@ for (const width of [390, 1280]) {
     await expect(page.getByRole("button", { name: /^Take it in/ })).toHaveCount(0);
     await expect(rowOf(page, "Crown caps")).toContainText("6 × 100");
     await expect(page.getByRole("region", { name: "History" })).toContainText(
-      "100 pcs of Crown caps beside the sheets, not 0 (Was away)",
+      "100 pcs of Crown caps beside the sheets, not 0 pcs (Was away)",
     );
   });
 }

@@ -7,6 +7,7 @@ import { AppError } from "../app-error";
 import { isUniqueViolation, type SpaceTransaction } from "../db";
 import { requireAbility } from "../permissions";
 import type { Member } from "../session";
+import { countedWords } from "./counted-words";
 import { listOrderers } from "./people";
 import { takeLateIn } from "./take-late-in";
 import { noteEvent, requireItem, requireOrder, whileIn } from "./within-order";
@@ -63,7 +64,7 @@ export async function askLate(member: Member, want: OrderWant): Promise<OrderOut
       where: { ...mine, id: waiting.id },
       data: { itemId, amount, state: "wished", lockVersion: { increment: 1 } },
     });
-    const text = `wishes late for ${String(amount)} ${item.unit} of ${item.name} beside the sheets, not ${String(wanted)}`;
+    const text = `wishes late for ${countedWords(amount, item.unit)} of ${item.name} beside the sheets, not ${countedWords(wanted, item.unit)}`;
     await noteEvent(tx, member, { orderId, text });
     return { ok: true };
   });

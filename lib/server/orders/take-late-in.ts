@@ -5,6 +5,7 @@ import type { LateDecision, OrderOutcome } from "@/lib/model/order/order-input";
 import { AppError } from "../app-error";
 import type { SpaceTransaction } from "../db";
 import type { Member } from "../session";
+import { countedWords } from "./counted-words";
 import { toOrder } from "./reads";
 import { findRound } from "./round-row";
 import { noteEvent } from "./within-order";
@@ -89,5 +90,5 @@ async function keepShare(tx: SpaceTransaction, key: ItemKey, share: LateShare): 
 function takenInWords({ name, unit, shares }: OrderItem, { userId, userName, wish, reason }: LateWish): string {
   const before = shares.find((share) => share.userId === userId)?.wanted ?? 0;
   const after = wish?.amount ?? 0;
-  return `took in the late wish of ${userName}: ${String(after)} ${unit} of ${name} beside the sheets, not ${String(before)} (${reason})`;
+  return `took in the late wish of ${userName}: ${countedWords(after, unit)} of ${name} beside the sheets, not ${countedWords(before, unit)} (${reason})`;
 }

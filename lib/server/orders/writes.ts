@@ -8,11 +8,13 @@ import type {
   OrderOutcome,
   OrderWant,
 } from "@/lib/model/order/order-input";
+import type { OrderUnit } from "@/lib/model/order/order-words";
 import { AppError } from "../app-error";
 import { inSpace, isUniqueViolation } from "../db";
 import { requireAbility } from "../permissions";
 import type { Member } from "../session";
 import { listPeople } from "../spaces/reads";
+import { countedWords } from "./counted-words";
 import { keepItem, noteEvent, requireItem, requireOrder, whileIn } from "./within-order";
 
 const STALE: OrderOutcome = { ok: false, reason: "stale" };
@@ -90,10 +92,10 @@ export async function addThing(
   }
 }
 
-function wantWords(name: string, amount: number, unit: string): string {
+function wantWords(name: string, amount: number, unit: OrderUnit): string {
   return amount === 0
     ? `wants no ${name} beside the sheets`
-    : `wants ${String(amount)} ${unit} of ${name} beside the sheets`;
+    : `wants ${countedWords(amount, unit)} of ${name} beside the sheets`;
 }
 
 /** Who takes what is left over, and how many cells a pack of yeast has. */

@@ -61,7 +61,7 @@ describe("a late wish", () => {
     // 17.50 by 200, 300 and 150: 5.38, 8.08 and 4.04 with the odd cent to the largest remainder.
     expect(costOf(third)).toBe(404);
     expect(caps.shares.reduce((sum, { cost }) => sum + (cost ?? 0), 0)).toBe(1750);
-    expect(after.events[0]?.text).toContain(`150 pcs of Crown caps beside the sheets, not 0 (${REASON})`);
+    expect(after.events[0]?.text).toContain(`150 pcs of Crown caps beside the sheets, not 0 pcs (${REASON})`);
     expect(after.lateWishes).toMatchObject([{ state: "taken in", reason: REASON }]);
     expect(await moveTo(organiser, orderId, "placed")).toEqual({ ok: true });
   });
