@@ -100,6 +100,7 @@ for (const { name, width } of [
 
 test("without scripts, too, an export with nothing chosen comes back to its form", async ({ page, browser }) => {
   await signInAs(page, "member");
+  await page.goto(`${CLUB}/recipes`);
   const plain = await browser.newContext({
     javaScriptEnabled: false,
     storageState: await page.context().storageState(),

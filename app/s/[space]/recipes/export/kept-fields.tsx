@@ -1,6 +1,7 @@
 import type { ExportReport } from "@/lib/model/exchange/export-report";
 
 interface KeptFieldsProps {
+  /** Of the sentence that describes the recipe's box. */
   readonly id: string;
   readonly title: string;
   readonly report: ExportReport;
@@ -12,8 +13,8 @@ const STANDARD = { beerjson: "BeerJSON", beerxml: "BeerXML" } as const;
 export function KeptFields({ id, title, report: { format, back, lost } }: KeptFieldsProps) {
   const standard = STANDARD[format];
   return (
-    <div id={id} role="group" aria-label={`From the file of ${title}`} className="mb-2 ps-9 text-sm text-muted">
-      <p>
+    <div role="group" aria-label={`From the file of ${title}`} className="mb-2 ps-9 text-sm text-muted">
+      <p id={id}>
         From a {standard} file: {fields(back)} without a place here {back === 1 ? "goes" : "go"} back into {standard}.
       </p>
       {lost.length === 0 ? null : (
