@@ -18,7 +18,7 @@ export function PaperSheet({
 }): ReactElement {
   const hasSheet = sheet !== null;
   const [Sheet, setSheet] = useState<typeof RecipeSheet | null>(null);
-  const isPrinting = usePrinting() !== null;
+  const printedAt = usePrinting();
   useEffect(() => {
     if (!hasSheet) return;
     return whenIdle(() => {
@@ -32,7 +32,7 @@ export function PaperSheet({
   const isReady = sheet !== null && Sheet !== null;
   return (
     <>
-      {isReady && isPrinting ? <Sheet {...sheet} /> : null}
+      {isReady && printedAt !== null ? <Sheet {...sheet} printedAt={printedAt} /> : null}
       <div className={isReady ? "print:hidden" : undefined} data-sheet={isReady ? "ready" : undefined}>
         {children}
       </div>

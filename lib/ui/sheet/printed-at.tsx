@@ -2,16 +2,10 @@
 
 import type { ReactElement } from "react";
 import { usePrinting } from "../use-printing";
-
-const WHEN = new Intl.DateTimeFormat("en-GB", { dateStyle: "medium", timeStyle: "short" });
+import { PrintedTime } from "./printed-time";
 
 /** When the paper was printed; nothing on the screen. */
 export function PrintedAt(): ReactElement | null {
   const at = usePrinting();
-  if (at === null) return null;
-  return (
-    <>
-      Printed on <time dateTime={at.toISOString()}>{WHEN.format(at)}</time>.
-    </>
-  );
+  return at === null ? null : <PrintedTime at={at} />;
 }

@@ -5,7 +5,7 @@ import type { Preferences } from "@/lib/model/preferences";
 import { FigureList } from "./figure-list";
 import { HandWriting } from "./hand-writing";
 import { MashAndYeast } from "./mash-and-yeast";
-import { PrintedAt } from "./printed-at";
+import { PrintedTime } from "./printed-time";
 import { sheetRows } from "./sheet-rows";
 import { SheetTable } from "./sheet-table";
 import { Timetable } from "./timetable";
@@ -26,8 +26,8 @@ export interface RecipeSheetProps {
   readonly preferences: Preferences;
 }
 
-export function RecipeSheet(props: RecipeSheetProps): ReactElement | null {
-  const { rev, kettle, about, recipe, equipment, ambient, notes, preferences } = props;
+export function RecipeSheet(props: RecipeSheetProps & { readonly printedAt: Date }): ReactElement | null {
+  const { rev, kettle, about, recipe, equipment, ambient, notes, preferences, printedAt } = props;
   const outcome = brew({ recipe, equipment, ambient });
   if (!outcome.ok) return null;
   const { ledger } = outcome;
@@ -37,7 +37,7 @@ export function RecipeSheet(props: RecipeSheetProps): ReactElement | null {
     <div className="recipe-sheet">
       <p>
         Revision {rev}, on {kettle}
-        {about === undefined ? "" : `, ${about}`}. <PrintedAt />
+        {about === undefined ? "" : `, ${about}`}. <PrintedTime at={printedAt} />
       </p>
       <FigureList {...{ ledger, preferences }} intervals={intervals({ recipe, equipment, ambient })} />
       <div className="sheet-columns">
