@@ -3,6 +3,7 @@ import { apiRoute } from "@/lib/server/api-route";
 import { lookAtClubFile } from "@/lib/server/club-file/import-club";
 import { decodeText } from "@/lib/server/exchange/decode-text";
 import { readUpload } from "@/lib/server/exchange/read-upload";
+import { requireAbility } from "@/lib/server/permissions";
 import { requireMember } from "@/lib/server/session";
 
 interface SpaceContext {
@@ -11,6 +12,8 @@ interface SpaceContext {
 
 export const POST = apiRoute(async (request: Request, { params }: SpaceContext) => {
   const member = await requireMember((await params).space);
+  // Before the body is read: nobody sends megabytes in vain.
+  requireAbility(member, "organise");
   const { bytes } = await readUpload(request, CLUB_FILE_BYTES);
   return Response.json(lookAtClubFile(member, decodeText(bytes)), { headers: { "Cache-Control": "no-store" } });
 });
