@@ -1,5 +1,6 @@
 import { expect, test } from "playwright/test";
 import { violations } from "./support/axe";
+import { openMenu } from "./support/open-menu";
 import { CLUB } from "./support/own-recipe";
 import { signInAs } from "./support/sign-in";
 
@@ -8,6 +9,7 @@ for (const width of [390, 1280]) {
     await page.setViewportSize({ width, height: 900 });
     await signInAs(page, "member");
     await page.goto(`${CLUB}/equipment`);
+    await openMenu(page);
     await page.getByRole("searchbox", { name: /^Search Hollowmere/ }).fill("milrace");
     await page.getByRole("search").getByRole("button", { name: "Search" }).click();
 

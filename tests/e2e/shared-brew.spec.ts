@@ -1,6 +1,7 @@
 import ICAL from "ical.js";
 import { expect, test, type Page } from "playwright/test";
 import { violations } from "./support/axe";
+import { openMenu } from "./support/open-menu";
 import { CLUB, ownTitle } from "./support/own-recipe";
 import { signInAs } from "./support/sign-in";
 
@@ -68,6 +69,7 @@ for (const { name, width, height } of WIDTHS) {
 
     await signInAs(page, "member");
     await page.goto(CLUB);
+    await openMenu(page);
     await page.getByRole("link", { name: /^Notices.*not read/ }).click();
     await page.getByRole("link", { name: `The plan of ${title} has changed: version 2` }).click();
     const news = page.getByRole("region", { name: "Plan version 2; you have seen version 1" });
