@@ -21,6 +21,8 @@ export default defineConfig({
   workers: 2,
   // Some walk through every page, several times.
   timeout: 120_000,
+  // Two browsers, the server and its database share what a small machine has; a page may take a while to come.
+  expect: { timeout: 15_000 },
   use: {
     ...devices["Desktop Chrome"],
     baseURL: process.env.GYLEBOOK_URL ?? "http://localhost:3000",
