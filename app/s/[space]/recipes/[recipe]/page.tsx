@@ -45,7 +45,7 @@ export default async function RecipePage({ params }: RecipePageProps) {
           mayWrite={roleMay(member.role, "write recipes")}
           kettles={[writtenKettle(content), ...kettleChoices(kettles, member.userId)]}
           preferences={member.preferences}
-          ranges={revisionIntervals(recipe)}
+          ranges={revisionIntervals(member, recipe)}
           own={offeredInRecipes(own)}
         >
           <OtherDrafts drafts={ofOthers(drafts)} address={`${home}/drafts`} />

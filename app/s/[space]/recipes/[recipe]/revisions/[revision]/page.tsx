@@ -51,7 +51,7 @@ export default async function RevisionPage({ params }: RevisionPageProps) {
           content={content}
           kettles={[writtenKettle(content), ...kettleChoices(kettles, member.userId)]}
           preferences={member.preferences}
-          ranges={revisionIntervals(found)}
+          ranges={revisionIntervals(member, found)}
           saving={null}
         />
         <ExportLinks recipes={`/s/${member.spaceSlug}/recipes`} id={id} rev={rev} />
