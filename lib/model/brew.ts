@@ -1,5 +1,7 @@
 import type { Ambient, Equipment, Interval, QuantityId, Recipe } from "@/lib/calc/ledger";
 import type { Step } from "@/lib/calc/runsheet";
+import type { LogEntry } from "./log/log-entry";
+import type { BrewLog } from "./log/project-log";
 import type { Reading } from "./reading";
 
 /** Where a batch is, in the order in which it gets there. */
@@ -38,5 +40,10 @@ export interface Brew extends BrewSummary {
   readonly mayWrite: boolean;
   /** By whom and why it will not be brewed; null for a brew that counts. */
   readonly dropped: { readonly at: Date; readonly byName: string; readonly why: string } | null;
+  /** Everything that was logged, in no order. */
+  readonly entries: readonly LogEntry[];
+  /** What it comes to. */
+  readonly log: BrewLog;
+  /** The readings of the ledger's numbers, each value that was ever given. */
   readonly readings: readonly Reading[];
 }

@@ -35,6 +35,9 @@ export const INSTRUMENTS = [
   "measuring stick",
   "scale",
   "clock",
+  "pH meter",
+  "pressure gauge",
+  "probe",
   "other",
 ] as const;
 
@@ -43,7 +46,8 @@ export interface Reading {
   readonly id: string;
   readonly brewId: string;
   readonly deviceId: string;
-  readonly deviceSeq: number;
+  /** null from a sensor, which keeps no count. */
+  readonly deviceSeq: number | null;
   readonly quantity: MeasurableId;
   readonly value: number;
   /** Stated standard uncertainty, in the unit of the value. */
@@ -56,5 +60,8 @@ export interface Reading {
   /** What was typed, as it was typed. */
   readonly entered: string;
   readonly actorName: string;
-  readonly receivedAt: Date;
+  /** null while it is on this device only. */
+  readonly receivedAt: Date | null;
+  /** A correction has taken its place, or it was voided. It stays in the log and does not count. */
+  readonly replaced: boolean;
 }

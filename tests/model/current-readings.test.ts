@@ -18,6 +18,7 @@ function reading(change: Partial<Reading>): Reading {
     entered: "27 L",
     actorName: "Somebody",
     receivedAt: new Date("2026-03-14T11:00:10Z"),
+    replaced: false,
     ...change,
   };
 }
@@ -29,10 +30,22 @@ describe("currentReadings", () => {
     expect(currentReadings([second, first]).get("kettle.preBoil")).toBe(second);
   });
 
-  it("takes the reading of two devices that the server had last", () => {
-    const early = reading({ deviceId: "phone", deviceSeq: 9 });
-    const late = reading({ deviceId: "tablet", receivedAt: new Date("2026-03-14T11:05:00Z") });
-    expect(currentReadings([late, early]).get("kettle.preBoil")).toBe(late);
+  it("takes the later of two devices, whichever reached the server first", () => {
+    const early = reading({ deviceId: "phone", deviceSeq: 9, receivedAt: new Date("2026-03-14T18:00:00Z") });
+    const late = reading({ id: "s", deviceId: "tablet", occurredAt: new Date("2026-03-14T11:05:00Z") });
+    for (const readings of [
+      [late, early],
+      [early, late],
+    ]) {
+      expect(currentReadings(readings).get("kettle.preBoil")).toBe(late);
+    }
+  });
+
+  it("does not take what was corrected or voided", () => {
+    const first = reading({});
+    const voided = reading({ id: "s", deviceSeq: 2, replaced: true });
+    expect(currentReadings([first, voided]).get("kettle.preBoil")).toBe(first);
+    expect(currentReadings([voided]).size).toBe(0);
   });
 
   it("keeps one reading of each quantity", () => {

@@ -22,7 +22,7 @@ describe("recordReading", () => {
     expect(await recordReading(member, reading)).toBe("stored");
     const brew = await findBrew(member, brewId);
     const { receivedAt, ...kept } = brew?.readings[0] ?? { receivedAt: null };
-    expect(kept).toEqual({ ...reading, actorName: "Some member" });
+    expect(kept).toEqual({ ...reading, actorName: "Some member", replaced: false });
     expect(receivedAt).toBeInstanceOf(Date);
   });
 

@@ -3,11 +3,13 @@ import { z } from "zod";
 import type { Step } from "@/lib/calc/runsheet";
 import { ambientInput } from "@/lib/model/ambient";
 import { BREW_STATES, type Brew, type BrewSummary, type Predictions } from "@/lib/model/brew";
-import type { Reading } from "@/lib/model/reading";
+import { brewReadings } from "@/lib/model/log/brew-readings";
+import { projectLog } from "@/lib/model/log/project-log";
 import { equipmentInput } from "@/lib/model/equipment";
 import { recipeInput } from "@/lib/model/recipe-content";
 import type { Member } from "../session";
-import { EVENT_COLUMNS, toReading } from "../readings/from-event";
+import { toEntries } from "../log/entries";
+import { EVENT_COLUMNS, type EventRow } from "../log/event-row";
 import { mayWriteBrew } from "./may-write";
 import { storedWord } from "../stored-word";
 
@@ -87,11 +89,13 @@ interface BrewRow extends SummaryRow {
   readonly droppedBy: string | null;
   readonly droppedWhy: string | null;
   readonly collaborators: readonly { readonly userId: string }[];
-  readonly events: readonly Parameters<typeof toReading>[0][];
+  readonly events: readonly EventRow[];
 }
 
 export function toBrew(member: Member, row: BrewRow, nameOf: NameOf): Brew {
   const { runSheet, predicted } = planned.parse(row);
+  const entries = toEntries(row.events, nameOf);
+  const log = projectLog(entries);
   return {
     ...toSummary(row, nameOf),
     recipe: recipeInput.parse(row.recipe),
@@ -103,18 +107,15 @@ export function toBrew(member: Member, row: BrewRow, nameOf: NameOf): Brew {
     lockVersion: row.lockVersion,
     mayWrite: row.droppedAt === null && mayWriteBrew(member, row),
     dropped: toDropped(row, nameOf),
-    readings: row.events.flatMap((event) => toReading(event, nameOf) ?? []).sort(inOrder),
+    entries,
+    log,
+    readings: brewReadings(row.id, log.readings),
   };
 }
 
 function toDropped({ droppedAt, droppedBy, droppedWhy }: BrewRow, nameOf: NameOf): Brew["dropped"] {
   if (droppedAt === null || droppedBy === null || droppedWhy === null) return null;
   return { at: droppedAt, byName: nameOf(droppedBy), why: droppedWhy };
-}
-
-/** By time, and in the same order always where two have the same. */
-function inOrder(a: Reading, b: Reading): number {
-  return a.occurredAt.getTime() - b.occurredAt.getTime() || (a.id < b.id ? -1 : 1);
 }
 
 /** Everybody whose name a brew shows. */

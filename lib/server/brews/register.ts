@@ -1,9 +1,13 @@
 import "server-only";
 import { z } from "zod";
 import type { BrewRegisterEntry } from "@/lib/model/brew-register";
+import { currentReadings } from "@/lib/model/current-readings";
+import { brewReadings } from "@/lib/model/log/brew-readings";
+import { projectLog } from "@/lib/model/log/project-log";
 import { displayNames } from "../accounts/names";
 import { inSpace } from "../db";
-import { EVENT_COLUMNS, toReading } from "../readings/from-event";
+import { toEntries } from "../log/entries";
+import { EVENT_COLUMNS, type EventRow } from "../log/event-row";
 import type { Member } from "../session";
 import { SUMMARY_COLUMNS, toSummary } from "./from-row";
 
@@ -14,6 +18,8 @@ const predictedOriginal = z.object({
     .transform((prediction) => prediction ?? null),
 });
 
+const MEASURED = "fermenter.originalExtract";
+
 /** The batches of the space as a register has them: not begun first, then the latest begun; none that was dropped. */
 export async function listRegister({ spaceId, userId }: Member): Promise<readonly BrewRegisterEntry[]> {
   const rows = await inSpace(spaceId, userId, (tx) =>
@@ -23,11 +29,14 @@ export async function listRegister({ spaceId, userId }: Member): Promise<readonl
         ...SUMMARY_COLUMNS,
         predicted: true,
         events: {
-          where: { kind: "gravity", payload: { path: ["quantity"], equals: "fermenter.originalExtract" } },
+          where: {
+            OR: [
+              { kind: "gravity", payload: { path: ["quantity"], equals: MEASURED } },
+              { kind: "correct", payload: { path: ["measured", "quantity"], equals: MEASURED } },
+              { kind: "void" },
+            ],
+          },
           select: EVENT_COLUMNS,
-          // The last reading given is the one that counts.
-          orderBy: [{ receivedAt: "desc" }, { deviceSeq: "desc" }],
-          take: 1,
         },
       },
       orderBy: [{ startedAt: { sort: "desc", nulls: "first" } }, { id: "asc" }],
@@ -40,6 +49,14 @@ export async function listRegister({ spaceId, userId }: Member): Promise<readonl
   return rows.map((row) => ({
     ...toSummary(row, nameOf),
     plannedOriginal: predictedOriginal.parse(row.predicted)["fermenter.originalExtract"],
-    measuredOriginal: row.events.flatMap((event) => toReading(event, nameOf) ?? [])[0]?.value ?? null,
+    measuredOriginal: measuredIn(row, nameOf),
   }));
+}
+
+function measuredIn(
+  { id, events }: { readonly id: string; readonly events: readonly EventRow[] },
+  nameOf: (userId: string) => string,
+): number | null {
+  const { readings } = projectLog(toEntries(events, nameOf));
+  return currentReadings(brewReadings(id, readings)).get(MEASURED)?.value ?? null;
 }

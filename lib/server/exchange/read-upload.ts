@@ -1,6 +1,7 @@
 import "server-only";
 import { FILE_LIMITS } from "@/lib/model/exchange/file-node";
 import { AppError } from "../app-error";
+import { boundedBody, tooLarge } from "../bounded-body";
 
 /** What a form adds around a file: names, boundaries and the few fields beside it. */
 const AROUND = 64 * 1024;
@@ -15,11 +16,11 @@ export interface Upload {
  * its own word on its length is not believed.
  */
 export async function readUpload(request: Request, mostBytes: number = FILE_LIMITS.bytes): Promise<Upload> {
-  const body = await boundedBody(request, mostBytes);
+  const body = await boundedBody(request, mostBytes + AROUND, () => tooLarge("file", mostBytes));
   const form = await formOf(body, request.headers.get("content-type") ?? "");
   const { file, text, ...fields } = Object.fromEntries(form);
   const bytes = file instanceof File && file.size > 0 ? new Uint8Array(await file.arrayBuffer()) : pasted(text);
-  if (bytes.length > mostBytes) throw tooLarge(mostBytes);
+  if (bytes.length > mostBytes) throw tooLarge("file", mostBytes);
   const plain = Object.entries(fields).filter((entry): entry is [string, string] => typeof entry[1] === "string");
   return { bytes, fields: Object.fromEntries(plain) };
 }
@@ -34,38 +35,10 @@ function withoutDeclaration(text: string): string {
   return text.replace(/^\s*<\?xml[^>]*\?>/, (line) => line.replaceAll(/[^\n]/g, " "));
 }
 
-async function boundedBody(request: Request, mostBytes: number): Promise<Uint8Array<ArrayBuffer>> {
-  const chunks: Uint8Array[] = [];
-  let length = 0;
-  const reader = request.body?.getReader();
-  for (let part = await reader?.read(); part !== undefined && !part.done; part = await reader?.read()) {
-    length += part.value.length;
-    if (length > mostBytes + AROUND) {
-      await reader?.cancel();
-      throw tooLarge(mostBytes);
-    }
-    chunks.push(part.value);
-  }
-  const body = new Uint8Array(length);
-  let at = 0;
-  for (const chunk of chunks) {
-    body.set(chunk, at);
-    at += chunk.length;
-  }
-  return body;
-}
-
 async function formOf(body: Uint8Array<ArrayBuffer>, contentType: string): Promise<FormData> {
   try {
     return await new Response(body, { headers: { "content-type": contentType } }).formData();
   } catch (cause) {
     throw new AppError("INVALID", "This is not the form of this page.", { cause });
   }
-}
-
-function tooLarge(mostBytes: number): AppError {
-  return new AppError(
-    "TOO_LARGE",
-    `The file is larger than ${String(mostBytes / 1024 / 1024)} MB; that is the most that is read.`,
-  );
 }

@@ -1,0 +1,27 @@
+import { deliveryInput } from "@/lib/model/log/delivery";
+import { apiRoute } from "@/lib/server/api-route";
+import { AppError } from "@/lib/server/app-error";
+import { boundedBody, tooLarge } from "@/lib/server/bounded-body";
+import { ingest } from "@/lib/server/log/ingest";
+import { requestMember } from "@/lib/server/log/request-member";
+import { requireSignedIn } from "@/lib/server/log/require-signed-in";
+
+const MOST_BYTES = 512 * 1024;
+
+/** Takes events of brew days from a phone, in any order and as often as it likes. */
+export const POST = apiRoute(async (request: Request) => {
+  // Before the body is read: nobody sends in vain.
+  await requireSignedIn();
+  const body = await boundedBody(request, MOST_BYTES, () => tooLarge("delivery", MOST_BYTES));
+  const delivery = deliveryInput.parse(jsonOf(body));
+  const answer = await ingest(await requestMember(delivery.space), delivery);
+  return Response.json(answer, { headers: { "Cache-Control": "no-store" } });
+});
+
+function jsonOf(body: Uint8Array): unknown {
+  try {
+    return JSON.parse(new TextDecoder("utf-8", { fatal: true }).decode(body));
+  } catch (cause) {
+    throw new AppError("INVALID", "The delivery is not JSON.", { cause });
+  }
+}

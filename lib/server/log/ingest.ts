@@ -1,0 +1,113 @@
+import "server-only";
+import type { DeliveryAnswer, Rejection } from "@/lib/model/log/delivery-answer";
+import { fieldErrors } from "@/lib/model/field-errors";
+import type { Delivery } from "@/lib/model/log/delivery";
+import type { LogEvent } from "@/lib/model/log/log-event";
+import { logEventInput } from "@/lib/model/log/log-event-input";
+import { inSpace, isRefusedByRule } from "../db";
+import type { Member } from "../session";
+import { advanceBrews } from "./advance";
+import { insertEvents, type Fate, type NewEvent } from "./insert-events";
+import { brewRefusals } from "./writable-brews";
+
+/**
+ * Takes a delivery of a phone. What is answered as stored or duplicate is on the disk of the server; what is rejected
+ * stays on the phone, with the reason.
+ */
+export async function ingest(member: Member, delivery: Delivery): Promise<DeliveryAnswer> {
+  const receivedAt = new Date();
+  const { taken, rejected } = readEvents(delivery.events);
+  const unsteady = new Set(delivery.unsteady);
+  const offset = clockOffset(delivery, receivedAt);
+  const events = taken.map((event): NewEvent => ({
+    event,
+    actorId: member.userId,
+    sentAt: delivery.sentAt,
+    clockOffsetMs: unsteady.has(event.id) ? null : offset,
+  }));
+  const fates = await storeEvents(member, events);
+  return {
+    stored: idsOf(fates, "stored"),
+    duplicate: idsOf(fates, "duplicate"),
+    rejected: [...rejected, ...fates.flatMap((fate) => (fate.fate === "rejected" ? [fate] : []))].map(
+      ({ id, reason, isSequenceTaken }) => ({ id, reason, isSequenceTaken }),
+    ),
+    receivedAt: receivedAt.toISOString(),
+  };
+}
+
+/** How far this clock is ahead of the phone's, with half the way there and back for the way here. */
+function clockOffset({ sentAt, roundTripMs }: Delivery, receivedAt: Date): number {
+  return Math.round(receivedAt.getTime() - Date.parse(sentAt) - roundTripMs / 2);
+}
+
+/** Stores events in one transaction: all that are right, or none. */
+export async function storeEvents(member: Member, events: readonly NewEvent[]): Promise<readonly Fate[]> {
+  try {
+    return await storeTogether(member, events);
+  } catch (error) {
+    if (!isRefusedByRule(error) || events.length === 0) throw error;
+    const [only, ...others] = events;
+    // A rule of the database that the border does not know: found one by one, so that the others are not held up.
+    if (only !== undefined && others.length === 0) return [refusedByRule(only.event.id)];
+    const fates: Fate[] = [];
+    for (const event of events) fates.push(...(await storeEvents(member, [event])));
+    return fates;
+  }
+}
+
+function storeTogether(member: Member, events: readonly NewEvent[]): Promise<readonly Fate[]> {
+  const { spaceId, userId } = member;
+  return inSpace(spaceId, userId, async (tx) => {
+    const refusal = await brewRefusals(tx, member, new Set(events.map(({ event }) => event.brewId)));
+    const fates: Fate[] = [];
+    const allowed: NewEvent[] = [];
+    for (const each of events) {
+      const reason = refusal(each.event.brewId);
+      if (reason === null) allowed.push(each);
+      else fates.push({ id: each.event.id, fate: "rejected", reason, isSequenceTaken: false });
+    }
+    fates.push(...(await insertEvents(tx, spaceId, allowed)));
+    const stored = new Set(idsOf(fates, "stored"));
+    await advanceBrews(
+      tx,
+      spaceId,
+      allowed.filter(({ event }) => stored.has(event.id)),
+    );
+    return fates;
+  });
+}
+
+function refusedByRule(id: string): Fate {
+  const reason = "The log cannot hold this entry as it is; look at its value and its time.";
+  return { id, fate: "rejected", reason, isSequenceTaken: false };
+}
+
+function idsOf(fates: readonly Fate[], wanted: Fate["fate"]): readonly string[] {
+  return fates.flatMap(({ id, fate }) => (fate === wanted ? [id] : []));
+}
+
+interface ReadEvents {
+  readonly taken: readonly LogEvent[];
+  readonly rejected: readonly Rejection[];
+}
+
+/** Reads each event on its own; one that names no identifier cannot be answered for and is left out. */
+function readEvents(events: readonly unknown[]): ReadEvents {
+  const taken = new Map<string, LogEvent>();
+  const rejected: Rejection[] = [];
+  for (const event of events) {
+    const parsed = logEventInput.safeParse(event);
+    if (parsed.success) taken.set(parsed.data.id, parsed.data);
+    else {
+      const reason = [...new Set(Object.values(fieldErrors(parsed.error)))].join(". ");
+      rejected.push({ id: identifierOf(event), reason, isSequenceTaken: false });
+    }
+  }
+  return { taken: [...taken.values()], rejected };
+}
+
+function identifierOf(event: unknown): string {
+  const id: unknown = typeof event === "object" && event !== null && "id" in event ? event.id : null;
+  return typeof id === "string" ? id.slice(0, 64) : "";
+}
