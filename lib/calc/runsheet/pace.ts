@@ -31,6 +31,7 @@ const FAMILIES: Readonly<Record<StepName, Family>> = {
   transfer: "hands",
   pitch: "timed",
   clean: "hands",
+  extra: "hands",
 };
 
 /**

@@ -10,7 +10,16 @@ export interface StepAmount {
 export type CautionId =
   "hot liquor" | "hot basket" | "boil-over" | "mains" | "acid" | "cleaner" | "glass" | "pressure" | "closed room";
 
-export type StepName = PhaseName | "fill" | "weigh out" | "hop addition" | "hot-break watch" | "pitch" | "clean";
+export type StepName =
+  | PhaseName
+  | "fill"
+  | "weigh out"
+  | "hop addition"
+  | "hot-break watch"
+  | "pitch"
+  | "clean"
+  /** One that the brewer put in on the day. */
+  | "extra";
 
 /** One line of the run sheet. */
 export interface Step {

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { ranged } from "../measured";
+import { recordId } from "../written";
 
 /** The most events of one delivery. */
 export const MOST_EVENTS = 100;
@@ -10,6 +11,8 @@ export const MOST_EVENTS = 100;
  */
 export const deliveryInput = z.strictObject({
   space: z.string().max(64),
+  /** Who wrote the events: somebody else may have signed in on the device since. */
+  user: recordId,
   /** By the phone's clock, at the moment of sending. */
   sentAt: z.iso.datetime({ offset: true, error: "Time of sending is not a time" }),
   /** How long the last request took there and back; half of it is the way here. */

@@ -1,5 +1,6 @@
 import type { Dimension } from "@/lib/calc/ledger";
-import type { MeasurableId, Reading } from "@/lib/model/reading";
+import type { LoggedQuantity } from "@/lib/model/log/series";
+import type { Reading } from "@/lib/model/reading";
 import type { Preferences } from "@/lib/model/preferences";
 import { displayUnit } from "../display-unit";
 import { fixedDigits } from "../fixed-digits";
@@ -12,7 +13,7 @@ type Instrument = Reading["instrument"];
 
 /** One place on the run sheet where something is measured. */
 export interface MeasuringPoint {
-  readonly quantity: MeasurableId;
+  readonly quantity: LoggedQuantity;
   readonly label: string;
   readonly dimension: Dimension;
   readonly expected: Expected | null;

@@ -21,6 +21,7 @@ const TITLES: Readonly<Record<StepName, string>> = {
   transfer: "Run into the fermenter",
   pitch: "Pitch the yeast",
   clean: "Clean",
+  extra: "Extra step",
 };
 
 /** What to do in a step; grain in a tun is drained where it is. */

@@ -11,9 +11,10 @@ const MOST_BYTES = 512 * 1024;
 /** Takes events of brew days from a phone, in any order and as often as it likes. */
 export const POST = apiRoute(async (request: Request) => {
   // Before the body is read: nobody sends in vain.
-  await requireSignedIn();
+  const { userId } = await requireSignedIn();
   const body = await boundedBody(request, MOST_BYTES, () => tooLarge("delivery", MOST_BYTES));
   const delivery = deliveryInput.parse(jsonOf(body));
+  if (delivery.user !== userId) throw new AppError("UNAUTHENTICATED", "Somebody else is signed in on this device.");
   const answer = await ingest(await requestMember(delivery.space), delivery);
   return Response.json(answer, { headers: { "Cache-Control": "no-store" } });
 });

@@ -65,7 +65,7 @@ function PointReadings({
   point,
   preferences,
 }: Pick<MeasuringPointViewProps, "point" | "preferences"> & { readonly readings: readonly Reading[] }) {
-  const current = currentReadings(readings).get(point.quantity);
+  const [current] = currentReadings(readings).values();
   if (readings.length === 0) return <p className="hidden print:block">Read: ______________ at ________</p>;
   return (
     <ul className="my-1">

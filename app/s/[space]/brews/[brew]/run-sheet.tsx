@@ -3,7 +3,7 @@ import type { Preferences } from "@/lib/model/preferences";
 import { pointsOutsideSteps } from "@/lib/ui/brew/measuring-points";
 import type { BrewPlan } from "@/lib/model/brew-plan";
 import { MeasuringPointView } from "./measuring-point-view";
-import { firstCautions } from "./step-cautions";
+import { firstCautions } from "@/lib/ui/brew/step-cautions";
 import { StepItem } from "./step-item";
 import type { RecordReading } from "./use-delivery";
 

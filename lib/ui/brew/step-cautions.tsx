@@ -1,8 +1,15 @@
+import type { ReactElement } from "react";
 import { CAUTIONS, type CautionId, type Step } from "@/lib/calc/runsheet";
-import { Caution } from "@/lib/ui/caution";
+import { Caution } from "../caution";
 
 /** The cautions of a step: in full where the sheet says them first, by name afterwards. */
-export function StepCautions({ step, first }: { readonly step: Step; readonly first: ReadonlySet<CautionId> }) {
+export function StepCautions({
+  step,
+  first,
+}: {
+  readonly step: Step;
+  readonly first: ReadonlySet<CautionId>;
+}): ReactElement {
   const again = step.cautions.filter((id) => !first.has(id));
   return (
     <>

@@ -1,9 +1,10 @@
+import type { ReactElement } from "react";
 import type { Dimension } from "@/lib/calc/ledger";
 import type { Step, StepAmount } from "@/lib/calc/runsheet";
 import type { Preferences } from "@/lib/model/preferences";
-import { Quantity } from "@/lib/ui/quantity";
+import { Quantity } from "../quantity";
 
-interface StepFiguresProps {
+export interface StepFiguresProps {
   readonly step: Step;
   readonly preferences: Preferences;
 }
@@ -16,7 +17,7 @@ const AMOUNT_DIMENSIONS: Readonly<Record<Exclude<StepAmount["unit"], "mL">, Dime
 };
 
 /** Temperature, volume, heater power and the amounts of a step. */
-export function StepFigures({ step, preferences }: StepFiguresProps) {
+export function StepFigures({ step, preferences }: StepFiguresProps): ReactElement {
   const figures = [
     { label: "Temperature", value: step.celsius, dimension: "temperature" },
     { label: "In the vessel", value: step.litres, dimension: "volume" },

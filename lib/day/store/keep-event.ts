@@ -1,0 +1,47 @@
+import type { EventContent, LogEvent } from "@/lib/model/log/log-event";
+import { newId, type DeviceClock } from "./clock";
+import { STRICT, type DayDatabase, type Waiting } from "./database";
+
+/** Who writes, and at which brew. */
+export interface Writer {
+  readonly space: string;
+  readonly brewId: string;
+  readonly userId: string;
+  readonly userName: string;
+}
+
+/**
+ * Keeps events on this device. When the promise is fulfilled they are on its disk, all of them or none; whatever happens
+ * to the page, the network or the server, they are sent sooner or later.
+ *
+ * @param occurredAt - When it happened, where that is not now.
+ */
+export async function keepEvents(
+  database: DayDatabase,
+  clock: DeviceClock,
+  writer: Writer,
+  contents: readonly EventContent[],
+  occurredAt: number = clock.now(),
+): Promise<readonly LogEvent[]> {
+  const now = clock.now();
+  const made = { page: clock.page, ahead: now - clock.steady() };
+  const transaction = database.transaction(["device", "waiting"], "readwrite", STRICT);
+  const device = transaction.objectStore("device");
+  const known = (await device.get("this")) ?? { id: newId(now), made: 0 };
+  const events = contents.map((content, i): LogEvent => ({
+    ...content,
+    id: newId(now),
+    brewId: writer.brewId,
+    deviceId: known.id,
+    deviceSeq: known.made + 1 + i,
+    occurredAt: new Date(occurredAt).toISOString(),
+  }));
+  await device.put({ id: known.id, made: known.made + events.length }, "this");
+  const waiting = transaction.objectStore("waiting");
+  const { space, userId, userName } = writer;
+  for (const event of events) {
+    await waiting.add({ event, space, userId, userName, clock: made, refusal: null } satisfies Waiting);
+  }
+  await transaction.done;
+  return events;
+}

@@ -1,0 +1,60 @@
+import type { DaySheet } from "@/lib/model/day-sheet";
+import { mergeEntries, type LogEntry } from "@/lib/model/log/log-entry";
+import { STRICT, type DayDatabase, type Waiting } from "./database";
+
+/** What this device knows of a brew. */
+export interface KeptDay {
+  readonly sheet: DaySheet | null;
+  /** Everything of the log, that of the server and that of this device. */
+  readonly entries: readonly LogEntry[];
+  /** What is on this device only. */
+  readonly waiting: readonly Waiting[];
+}
+
+const sheetKey = (space: string, brewId: string): string => `${space}/${brewId}`;
+
+export async function readDay(database: DayDatabase, space: string, brewId: string): Promise<KeptDay> {
+  const transaction = database.transaction(["sheets", "waiting", "acknowledged"]);
+  const [kept, waiting, acknowledged] = await Promise.all([
+    transaction.objectStore("sheets").get(sheetKey(space, brewId)),
+    transaction.objectStore("waiting").index("brew").getAll(brewId),
+    transaction.objectStore("acknowledged").index("brew").getAll(brewId),
+  ]);
+  const own = waiting.map(({ event, userId, userName }): LogEntry => ({
+    event,
+    actorId: userId,
+    actorName: userName,
+    receivedAt: null,
+    clockOffsetMs: null,
+  }));
+  const entries = mergeEntries([...(kept?.sheet.entries ?? []), ...acknowledged.map(({ entry }) => entry), ...own]);
+  return { sheet: kept?.sheet ?? null, entries, waiting };
+}
+
+/** Keeps a sheet as the server gave it, and drops what was kept of the log only until a sheet holds it. */
+export async function keepSheet(database: DayDatabase, sheet: DaySheet): Promise<void> {
+  const transaction = database.transaction(["sheets", "acknowledged"], "readwrite", STRICT);
+  const key = sheetKey(sheet.space.slug, sheet.brew.id);
+  await transaction.objectStore("sheets").put({ key, userId: sheet.me.id, sheet });
+  const held = new Set(sheet.entries.map(({ event }) => event.id));
+  const acknowledged = transaction.objectStore("acknowledged");
+  for (const id of await acknowledged.index("brew").getAllKeys(sheet.brew.id)) {
+    if (held.has(id)) await acknowledged.delete(id);
+  }
+  await transaction.done;
+}
+
+/** Adds entries that others have made since the sheet was read. */
+export async function keepEntries(database: DayDatabase, brewId: string, entries: readonly LogEntry[]): Promise<void> {
+  if (entries.length === 0) return;
+  const transaction = database.transaction("acknowledged", "readwrite");
+  for (const entry of entries) await transaction.store.put({ id: entry.event.id, brewId, entry });
+  await transaction.done;
+}
+
+/** Forgets the sheets of everybody; what is not on the server yet stays. For signing out on a shared device. */
+export async function forgetSheets(database: DayDatabase): Promise<void> {
+  const transaction = database.transaction(["sheets", "acknowledged"], "readwrite", STRICT);
+  await Promise.all([transaction.objectStore("sheets").clear(), transaction.objectStore("acknowledged").clear()]);
+  await transaction.done;
+}

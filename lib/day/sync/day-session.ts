@@ -1,0 +1,131 @@
+import { projectLog, type BrewLog } from "@/lib/model/log/project-log";
+import type { EventContent } from "@/lib/model/log/log-event";
+import type { LogEntry } from "@/lib/model/log/log-entry";
+import type { DaySheet } from "@/lib/model/day-sheet";
+import type { DeviceClock } from "../store/clock";
+import type { DayDatabase, Waiting } from "../store/database";
+import { keepEvents } from "../store/keep-event";
+import { keepEntries, keepSheet, readDay } from "../store/read-day";
+import { flush, type FlushOutcome, type Post } from "./flush";
+import type { FetchedSheet } from "./http";
+
+/** How the server is, as far as the last attempt tells. */
+export type Connection = FlushOutcome["kind"] | "unknown" | "not found";
+
+/** What the screen shows. It is made anew with each change and never changed. */
+export interface DayState {
+  /** null until this device has read the sheet once. */
+  readonly sheet: DaySheet | null;
+  readonly entries: readonly LogEntry[];
+  readonly log: BrewLog;
+  /** On this device only. */
+  readonly waiting: readonly Waiting[];
+  readonly connection: Connection;
+  /** What the server says of deliveries that it does not take. */
+  readonly refusal: string | null;
+  /** How far the server's clock is ahead of this device's, ms; null until it has been compared. */
+  readonly clockAheadMs: number | null;
+  /** Whether what is kept has been read from the disk yet. */
+  readonly isReady: boolean;
+}
+
+export interface SessionSetting {
+  readonly database: DayDatabase;
+  readonly clock: DeviceClock;
+  readonly space: string;
+  readonly brewId: string;
+  readonly post: Post;
+  readonly fetchSheet: (space: string, brewId: string) => Promise<FetchedSheet>;
+  /** Told of each write, so that another page of this device reads it. */
+  readonly announce: () => void;
+  /** Runs one after the other what is asked for at the same time, in all pages of this device. */
+  readonly alone: <T>(work: () => Promise<T>) => Promise<T | null>;
+}
+
+const NOTHING = projectLog([]);
+
+/** One brew on one device: reads what is kept, keeps what is written, and sends it on. */
+export class DaySession {
+  private state: DayState = {
+    sheet: null,
+    entries: [],
+    log: NOTHING,
+    waiting: [],
+    connection: "unknown",
+    refusal: null,
+    clockAheadMs: null,
+    isReady: false,
+  };
+  private readonly listeners = new Set<() => void>();
+
+  constructor(private readonly setting: SessionSetting) {}
+
+  readonly subscribe = (listener: () => void): (() => void) => {
+    this.listeners.add(listener);
+    return () => this.listeners.delete(listener);
+  };
+
+  readonly snapshot = (): DayState => this.state;
+
+  /** Reads what this device keeps. */
+  async reread(): Promise<void> {
+    const { database, space, brewId } = this.setting;
+    const { sheet, entries, waiting } = await readDay(database, space, brewId);
+    this.change({ sheet, entries, waiting, log: projectLog(entries), isReady: true });
+  }
+
+  /** Keeps events on this device; fulfilled when they are on its disk. Sending follows and is not waited for. */
+  async write(contents: readonly EventContent[], occurredAt?: number): Promise<void> {
+    const { database, clock, space, brewId, announce } = this.setting;
+    const me = this.state.sheet?.me;
+    if (me === undefined) throw new Error("nothing is written before the sheet is read");
+    const writer = { space, brewId, userId: me.id, userName: me.name };
+    await keepEvents(database, clock, writer, contents, occurredAt);
+    await this.reread();
+    announce();
+    void this.send();
+  }
+
+  /** Sends what waits. */
+  async send(): Promise<void> {
+    const { database, clock, post, alone, announce } = this.setting;
+    const userId = this.state.sheet?.me.id;
+    if (userId === undefined) return;
+    const outcome = await alone(() => flush({ database, clock, post, userId }));
+    if (outcome === null) return;
+    const before = this.state.waiting.length;
+    await this.reread();
+    if (this.state.waiting.length !== before) announce();
+    // With nothing to send, nothing was learnt of the server.
+    if (outcome.kind === "done" && before === 0) return;
+    this.change({ connection: outcome.kind, refusal: outcome.kind === "refused" ? outcome.reason : null });
+  }
+
+  /** Reads the sheet anew from the server, where it can be reached. */
+  async refresh(): Promise<void> {
+    const { database, clock, space, brewId, fetchSheet } = this.setting;
+    const before = clock.now();
+    const fetched = await fetchSheet(space, brewId);
+    if (fetched.kind !== "sheet") {
+      this.change({ connection: fetched.kind });
+      return;
+    }
+    const { sheet } = fetched;
+    await keepSheet(database, sheet);
+    await this.reread();
+    const clockAheadMs = Date.parse(sheet.readAt) - (before + clock.now()) / 2;
+    this.change({ connection: "done", clockAheadMs });
+  }
+
+  /** Adds what others have logged. */
+  async take(entries: readonly LogEntry[]): Promise<void> {
+    await keepEntries(this.setting.database, this.setting.brewId, entries);
+    await this.reread();
+    this.change({ connection: "done" });
+  }
+
+  private change(part: Partial<DayState>): void {
+    this.state = { ...this.state, ...part };
+    for (const listener of this.listeners) listener();
+  }
+}

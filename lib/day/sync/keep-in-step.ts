@@ -1,0 +1,85 @@
+import type { LogEntry } from "@/lib/model/log/log-entry";
+import type { DaySession } from "./day-session";
+
+const CHANNEL = "gylebook-day";
+const EVERY_MS = 30_000;
+const SHORTEST_WAIT_MS = 1000;
+const LONGEST_WAIT_MS = 60_000;
+
+/** Tells the other pages of this device that something was kept. */
+export function announceChange(): void {
+  if (typeof BroadcastChannel === "undefined") return;
+  const channel = new BroadcastChannel(CHANNEL);
+  channel.postMessage("changed");
+  channel.close();
+}
+
+/** Lets one page of a device at a time send; null for the others, which leave it to that one. */
+export async function oneSender<T>(work: () => Promise<T>): Promise<T | null> {
+  // Locks are missing where the page came over plain http; what is sent twice is kept once.
+  if (!("locks" in navigator)) return work();
+  return navigator.locks.request("gylebook-send", { ifAvailable: true }, async (lock) =>
+    lock === null ? null : work(),
+  );
+}
+
+/**
+ * Keeps a session in step with the device and the server: at once when the network is back or the page is seen again,
+ * otherwise every half a minute. Ends with what it returns.
+ */
+export function keepInStep(session: DaySession): () => void {
+  const ends = [listenToPages(session), listenToServer(session)];
+  const again = (): void => {
+    if (document.visibilityState === "hidden") return;
+    void session.send().then(() => session.refresh());
+  };
+  const timer = setInterval(() => void session.send(), EVERY_MS);
+  addEventListener("online", again);
+  document.addEventListener("visibilitychange", again);
+  return () => {
+    clearInterval(timer);
+    removeEventListener("online", again);
+    document.removeEventListener("visibilitychange", again);
+    for (const end of ends) end();
+  };
+}
+
+function listenToPages(session: DaySession): () => void {
+  if (typeof BroadcastChannel === "undefined") return () => undefined;
+  const channel = new BroadcastChannel(CHANNEL);
+  channel.onmessage = () => void session.reread();
+  return () => channel.close();
+}
+
+/** What others log comes as it happens. The connection is made anew after a while when it breaks. */
+function listenToServer(session: DaySession): () => void {
+  let source: EventSource | null = null;
+  let wait = SHORTEST_WAIT_MS;
+  let timer: ReturnType<typeof setTimeout> | null = null;
+  function connect(): void {
+    const { sheet } = session.snapshot();
+    if (sheet === null) {
+      timer = setTimeout(connect, SHORTEST_WAIT_MS);
+      return;
+    }
+    source = new EventSource(`/api/brew-day/${sheet.space.slug}/${sheet.brew.id}/live`);
+    source.onopen = () => {
+      wait = SHORTEST_WAIT_MS;
+    };
+    source.addEventListener("entries", ({ data }: MessageEvent<string>) => {
+      void session.take(JSON.parse(data) as readonly LogEntry[]);
+    });
+    source.onerror = () => {
+      // The browser tries again by itself only while it takes the answer for one; a refusal ends it.
+      if (source?.readyState !== EventSource.CLOSED) return;
+      source.close();
+      timer = setTimeout(connect, wait * (0.5 + Math.random()));
+      wait = Math.min(LONGEST_WAIT_MS, wait * 2);
+    };
+  }
+  connect();
+  return () => {
+    if (timer !== null) clearTimeout(timer);
+    source?.close();
+  };
+}
