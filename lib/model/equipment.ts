@@ -1,6 +1,7 @@
 import { z } from "zod";
 import type { Equipment, Figure } from "@/lib/calc/ledger";
 import type { Quantity } from "@/lib/calc/units";
+import { dipStick, LONGEST_BASIS } from "./dip-stick";
 import { EQUIPMENT_FIELDS } from "./equipment-fields";
 import type { MeasuredField } from "./field";
 import { counted, measuredBy, ranged, revisionNumber } from "./measured";
@@ -15,6 +16,7 @@ function figure<U extends string>(field: MeasuredField<U>): z.ZodType<Figure<Qua
     sd: ranged(`${label}, uncertainty`, { min: 0, max: max - min, unit }),
     from: oneOf(`${label}, origin`, ["typical", "stated", "measured", "learned"]),
     count: counted(`${label}, number of trials`, { min: 0, max: 100000 }),
+    basis: written(`${label}, measured by`, LONGEST_BASIS).exactOptional(),
   });
 }
 
@@ -36,6 +38,7 @@ const kettle = z
     boilOff: figure(EQUIPMENT_FIELDS["kettle.boilOff"]),
     trub: figure(EQUIPMENT_FIELDS["kettle.trub"]),
     transfer: figure(EQUIPMENT_FIELDS["kettle.transfer"]),
+    dipStick: dipStick.exactOptional(),
   })
   .refine((k) => k.headspace < k.capacity, {
     path: ["headspace"],

@@ -1,3 +1,4 @@
+import type { DipStickTable } from "../kettle";
 import type {
   Celsius,
   Fraction,
@@ -25,6 +26,8 @@ export interface Figure<Q extends number> {
   readonly from: FigureOrigin;
   /** How many brews or trials it rests on. */
   readonly count: number;
+  /** In words, what it was measured by; left out where nobody said. */
+  readonly basis?: string;
 }
 
 export interface Kettle {
@@ -48,6 +51,13 @@ export interface Kettle {
   readonly trub: Figure<Litres>;
   /** Wort left in chiller, pump and hoses, at 20 °C. */
   readonly transfer: Figure<Litres>;
+  /** Which depth or mark stands for how much; left out where nobody measured it. */
+  readonly dipStick?: KettleDipStick;
+}
+
+/** The table of a kettle's dip-stick with what it was measured by. */
+export interface KettleDipStick extends DipStickTable {
+  readonly basis?: string;
 }
 
 export interface MashVessel {

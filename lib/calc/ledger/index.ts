@@ -21,6 +21,7 @@ export type {
   Figure,
   FigureOrigin,
   Kettle,
+  KettleDipStick,
   Lauter,
   MashVessel,
   SpargeMethod,

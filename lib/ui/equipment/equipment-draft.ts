@@ -1,4 +1,4 @@
-import type { Equipment, Figure, FigureOrigin } from "@/lib/calc/ledger";
+import type { Equipment, Figure, FigureOrigin, KettleDipStick } from "@/lib/calc/ledger";
 import { EQUIPMENT_FIELDS, type EquipmentField } from "@/lib/model/equipment-fields";
 import type { MeasuredField } from "@/lib/model/field";
 import type { Preferences } from "@/lib/model/preferences";
@@ -27,6 +27,8 @@ export interface FigureEntries {
   readonly sd: Entry;
   readonly from: FigureOrigin;
   readonly count: Entry;
+  /** What it was measured by; undefined for a figure that somebody typed. */
+  readonly basis: string | undefined;
 }
 
 /** An equipment profile as it is being written. */
@@ -35,6 +37,8 @@ export interface EquipmentDraft {
   readonly numbers: Readonly<Record<Exclude<EquipmentField, FigureName>, Entry>>;
   readonly figures: Readonly<Record<FigureName, FigureEntries>>;
   readonly choices: Readonly<Record<ChoiceName, string>>;
+  /** Is not written here, but goes along. */
+  readonly dipStick: KettleDipStick | undefined;
 }
 
 /** The field of an uncertainty: in the unit of its figure, from nothing to the whole range. */
@@ -62,6 +66,7 @@ export function draftOfEquipment(equipment: Equipment, preferences: Preferences)
       "lauter.method": lauter.method,
       "chiller.kind": chiller.kind,
     },
+    dipStick: kettle.dipStick,
   };
 }
 
@@ -100,6 +105,7 @@ function figuresOf(equipment: Equipment, preferences: Preferences): EquipmentDra
     sd: stored({ field: uncertaintyField(name), value: figure.sd, preferences }),
     from: figure.from,
     count: word(String(figure.count)),
+    basis: figure.basis,
   });
   return {
     "kettle.heatShare": of("kettle.heatShare", kettle.heatShare),

@@ -75,7 +75,7 @@ function FigureRow({ name, label, unit, how, figure, problems, onChange }: Figur
             {...{ name, label, unit, how }}
             entry={figure.value}
             error={problems[name]}
-            onType={(value) => change({ value, from })}
+            onType={(value) => change({ value, from, basis: undefined })}
           />
         </div>
         <EntryField
@@ -84,7 +84,7 @@ function FigureRow({ name, label, unit, how, figure, problems, onChange }: Figur
           unit={unit}
           entry={figure.sd}
           error={problems[`${name}.sd`]}
-          onType={(sd) => change({ sd })}
+          onType={(sd) => change({ sd, basis: undefined })}
         />
         <SelectField
           name={`${name}.from`}

@@ -84,6 +84,7 @@ class EquipmentReader {
       boilOff: this.figure("kettle.boilOff"),
       trub: this.figure("kettle.trub"),
       transfer: this.figure("kettle.transfer"),
+      ...(this.draft.dipStick === undefined ? {} : { dipStick: this.draft.dipStick }),
     };
   }
 
@@ -128,7 +129,7 @@ class EquipmentReader {
   }
 
   private figure<N extends FigureName>(name: N): Figure<QuantityOf<N>> {
-    const { value, sd, from, count } = this.draft.figures[name];
+    const { value, sd, from, count, basis } = this.draft.figures[name];
     const { label } = EQUIPMENT_FIELDS[name];
     const spread = readSpread(this.reader, name, sd);
     const trials = Number(count.text.trim() === "" ? "0" : count.text);
@@ -141,6 +142,7 @@ class EquipmentReader {
       sd: spread,
       from,
       count: trials,
+      ...(basis === undefined ? {} : { basis }),
     };
   }
 

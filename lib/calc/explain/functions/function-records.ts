@@ -16,6 +16,7 @@ import { HEAT_WATER_FUNCTIONS } from "./heat-water-functions";
 import { JUDGING_FUNCTIONS } from "./judging-functions";
 import { JUDGING_TEST_FUNCTIONS } from "./judging-test-functions";
 import { KETTLE_FUNCTIONS } from "./kettle-functions";
+import { KETTLE_READING_FUNCTIONS } from "./kettle-reading-functions";
 import { LAUTER_FUNCTIONS } from "./lauter-functions";
 import { LEDGER_FUNCTIONS } from "./ledger-functions";
 import { MASH_FUNCTIONS } from "./mash-functions";
@@ -52,6 +53,7 @@ export const SUBJECT_FUNCTIONS: readonly FunctionRecord[] = [
   ...JUDGING_FUNCTIONS,
   ...JUDGING_TEST_FUNCTIONS,
   ...KETTLE_FUNCTIONS,
+  ...KETTLE_READING_FUNCTIONS,
   ...LAUTER_FUNCTIONS,
   ...LEDGER_FUNCTIONS,
   ...MASH_FUNCTIONS,
