@@ -17,7 +17,7 @@ export async function proxy(request: NextRequest): Promise<NextResponse> {
     return NextResponse.json({ message }, { status: 403, headers: { "cache-control": "no-store" } });
   }
   const nonce = btoa(crypto.randomUUID());
-  const policy = contentPolicy(nonce);
+  const policy = isBrewDay(request.nextUrl.pathname) ? DAY_POLICY : contentPolicy(nonce);
   const response = (await leadsToWithdrawn(request.nextUrl.pathname)) ? gone(nonce) : next(request, policy);
   response.headers.set("content-security-policy", policy);
   response.headers.set("referrer-policy", "same-origin");
@@ -46,6 +46,26 @@ async function leadsToWithdrawn(pathname: string): Promise<boolean> {
   const [, address] = PUBLISHED.exec(pathname) ?? [];
   return address !== undefined && isWithdrawn(address);
 }
+
+const isBrewDay = (pathname: string): boolean => pathname === "/brew-day" || pathname.startsWith("/brew-day/");
+
+/**
+ * The page of the brew day is kept on devices, where a nonce of its own would be an old one. It needs none: all of its
+ * script and style are files.
+ */
+const DAY_POLICY = [
+  "default-src 'self'",
+  "script-src 'self'",
+  "style-src 'self'",
+  "img-src 'self' data: blob:",
+  "connect-src 'self'",
+  "worker-src 'self'",
+  "manifest-src 'self'",
+  "object-src 'none'",
+  "base-uri 'none'",
+  "form-action 'self'",
+  "frame-ancestors 'none'",
+].join("; ");
 
 function contentPolicy(nonce: string): string {
   // The development server compiles with eval and injects styles; the built app does neither.

@@ -1,11 +1,20 @@
 import { OutOfRangeError } from "@/lib/calc/errors";
-import { brew as brewLedger, QUANTITY_IDS, type Interval, type Intervals, type Ledger } from "@/lib/calc/ledger";
+import {
+  brew as brewLedger,
+  QUANTITY_IDS,
+  type Interval,
+  type Intervals,
+  type KettleDipStick,
+  type Ledger,
+} from "@/lib/calc/ledger";
 import type { Brew } from "./brew";
 
 /** What was planned for a batch, as a whole ledger. */
 export interface BrewPlan {
   readonly ledger: Ledger;
   readonly intervals: Intervals;
+  /** With what volumes in this kettle are read; null where nobody has measured a stick. */
+  readonly dipStick: KettleDipStick | null;
 }
 
 /**
@@ -23,7 +32,7 @@ export function planOf({ recipe, equipment, ambient, predicted }: PlannedBrew): 
     quantities[id] = prediction.value;
     intervals[id] = { low80: prediction.low80, high80: prediction.high80 };
   }
-  return { ledger: { ...computed, quantities }, intervals };
+  return { ledger: { ...computed, quantities }, intervals, dipStick: equipment.kettle.dipStick ?? null };
 }
 
 export type PlannedBrew = Pick<Brew, "recipe" | "equipment" | "ambient" | "predicted">;

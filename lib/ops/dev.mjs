@@ -1,5 +1,6 @@
 /** `npm run dev`: the database and Next's development server, which shows changes at once. */
 import { join } from "node:path";
+import { ensureDay } from "./build-day.mjs";
 import { openDatabase } from "./open-database.mjs";
 import { ensureClient, ensurePackages, requireNode } from "./prepare.mjs";
 import { ROOT } from "./project-root.mjs";
@@ -22,6 +23,7 @@ await runCommand(async () => {
       { env },
     ),
   );
+  await ensureDay();
   const next = join(ROOT, "node_modules", "next", "dist", "bin", "next");
   const args = [next, "dev", "-H", "127.0.0.1", "-p", String(port)];
   const server = start(process.execPath, args, { env, stdio: ["ignore", "inherit", "inherit"] });

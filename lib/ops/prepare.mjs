@@ -1,6 +1,7 @@
 import { existsSync, readFileSync } from "node:fs";
 import { rm, writeFile } from "node:fs/promises";
 import { join } from "node:path";
+import { ensureDay } from "./build-day.mjs";
 import { isStale } from "./newest-change.mjs";
 import { ROOT } from "./project-root.mjs";
 import { Refusal } from "./refusal.mjs";
@@ -71,6 +72,7 @@ const BENCH_MARK = inRoot(".next", "bench");
 
 /** Builds the pages, unless the build is newer than every source file. */
 export async function ensureBuild() {
+  await ensureDay();
   const sources = [...PAGES, ...TOOLS].map((path) => inRoot(path));
   if (!isStale(inRoot(".next", "BUILD_ID"), sources) && !existsSync(BENCH_MARK)) return;
   await rm(BENCH_MARK, { force: true });
@@ -79,6 +81,7 @@ export async function ensureBuild() {
 
 /** Builds the pages with those of the benchmarks among them. Whoever starts the server after it builds anew, without. */
 export async function buildWithBench() {
+  await ensureDay();
   await buildPages({ ...process.env, GYLEBOOK_BENCH: "on" });
   await writeFile(BENCH_MARK, "");
 }

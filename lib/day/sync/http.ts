@@ -16,8 +16,7 @@ export const postDelivery: Post = async (delivery) => {
 };
 
 export type FetchedSheet =
-  | { readonly kind: "sheet"; readonly sheet: DaySheet }
-  | { readonly kind: "unreachable" | "signed out" | "not found" };
+  { readonly kind: "sheet"; readonly sheet: DaySheet } | { readonly kind: "unreachable" | "signed out" | "not found" };
 
 export async function fetchSheet(space: string, brewId: string, patience = SHEET_TOO_LONG_MS): Promise<FetchedSheet> {
   try {

@@ -29,6 +29,14 @@ export function BrewHeading({ home, brew, page }: BrewHeadingProps): ReactElemen
         )}
         .
       </p>
+      {brew.state === "closed" ? null : (
+        // A page of its own, outside of the site's navigation: it is kept on the device and starts without a network.
+        <p className="no-print mt-3">
+          <a className="button" href={`/brew-day${home.slice("/s".length)}/${brew.id}`}>
+            Brew day
+          </a>
+        </p>
+      )}
       <nav aria-label="This brew" className="local-nav mt-2">
         <ul className="flex flex-wrap gap-x-5">
           {pages.map(({ id, href, text }) => (

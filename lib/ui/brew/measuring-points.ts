@@ -4,6 +4,7 @@ import type { Step } from "@/lib/calc/runsheet";
 import { MEASURABLE_IDS, readingRange, type MeasurableId } from "@/lib/model/reading";
 import type { BrewPlan } from "@/lib/model/brew-plan";
 import type { MeasuringPoint } from "./reading-draft";
+import type { VolumeReading } from "./read-volume";
 import { instrumentsFor } from "./reading-instruments";
 
 function isMeasurable(id: QuantityId): id is MeasurableId {
@@ -18,7 +19,19 @@ export function measuringPoint(quantity: MeasurableId, plan: BrewPlan | null): M
   const expected = value === null ? null : { value, interval };
   const usualSd = MEASURABLE[quantity].typicalSd;
   const { min, max } = readingRange(quantity);
-  return { quantity, label, dimension, expected, usualSd, range: { min, max }, instruments: instrumentsFor(quantity) };
+  const instruments = instrumentsFor(quantity);
+  const volume = volumeReading(quantity, plan);
+  return { quantity, label, dimension, expected, usualSd, range: { min, max }, instruments, volume };
+}
+
+/** Volumes in the kettle are those at the boil; cold ones are read as they are. */
+function volumeReading(quantity: MeasurableId, plan: BrewPlan | null): VolumeReading | null {
+  if (plan === null || (quantity !== "kettle.preBoil" && quantity !== "kettle.postBoil")) return null;
+  const { quantities } = plan.ledger;
+  const referenceC = quantities["kettle.boilingPoint"];
+  if (referenceC === null) return null;
+  const plato = quantities[quantity === "kettle.preBoil" ? "kettle.preBoilGravity" : "kettle.postBoilGravity"] ?? 0;
+  return { referenceC, plato, dipStick: plan.dipStick };
 }
 
 /** What is measured at a step. */

@@ -8,6 +8,7 @@ import { parseAmount } from "../parse-amount";
 import type { Expected } from "./far-from-plan";
 import { HYDROMETER_CALIBRATION_C, readGravity } from "./read-gravity";
 import { parseUncertainty, uncertaintyText } from "./reading-uncertainty";
+import { readVolume, stickUnit, type VolumeReading } from "./read-volume";
 
 type Instrument = Reading["instrument"];
 
@@ -23,6 +24,8 @@ export interface MeasuringPoint {
   readonly range: { readonly min: number; readonly max: number };
   /** What it is measured with, the usual instrument first. */
   readonly instruments: readonly Instrument[];
+  /** Of a volume that may be read hot or with a stick; null for everything else. */
+  readonly volume: VolumeReading | null;
 }
 
 /** A reading while it is typed. */
@@ -58,8 +61,8 @@ export type ReadDraft =
 const MOST_ENTERED = 80;
 
 export function emptyDraft(point: MeasuringPoint, preferences: Preferences): ReadingDraft {
-  const { dimension, expected, usualSd, instruments } = point;
-  const sample = displayUnit("temperature", preferences).fromLibrary(HYDROMETER_CALIBRATION_C);
+  const { dimension, expected, usualSd, instruments, volume } = point;
+  const sample = displayUnit("temperature", preferences).fromLibrary(volume?.referenceC ?? HYDROMETER_CALIBRATION_C);
   return {
     amount: "",
     sample: fixedDigits(sample, 0),
@@ -86,20 +89,39 @@ export function readDraft(draft: ReadingDraft, point: MeasuringPoint, preference
     return { ok: false, errors };
   }
   const { instrument, note } = draft;
-  const { sampleC, correction } = value;
+  const { sampleC, correction, stickSd } = value;
   const entered = enteredText(draft, point, preferences);
   return {
     ok: true,
-    reading: { value: value.value, sd: sd.value, instrument, sampleC, occurredAt, note, entered, correction },
+    reading: {
+      value: value.value,
+      sd: Math.hypot(sd.value, stickSd ?? 0),
+      instrument,
+      sampleC,
+      occurredAt,
+      note,
+      entered,
+      correction,
+    },
   };
 }
 
 type ReadValue =
-  | { readonly ok: true; readonly value: number; readonly sampleC: number | null; readonly correction: string | null }
+  | {
+      readonly ok: true;
+      readonly value: number;
+      readonly sampleC: number | null;
+      readonly stickSd?: number | null;
+      readonly correction: string | null;
+    }
   | { readonly ok: false; readonly field: "amount" | "sample"; readonly message: string };
 
 function readValue(draft: ReadingDraft, point: MeasuringPoint, preferences: Preferences): ReadValue {
-  const { label, dimension, range } = point;
+  const { label, dimension, range, volume } = point;
+  if (volume !== null) {
+    const read = readVolume({ ...draft, label, preferences, range, volume, isStick: isStick(draft, point) });
+    return read.ok ? { ...read, value: read.litres } : read;
+  }
   if (dimension === "extract") {
     const gravity = readGravity({ ...draft, label, preferences, range });
     return gravity.ok ? { ...gravity, value: gravity.plato } : gravity;
@@ -122,11 +144,23 @@ function withUnit(text: string, unit: string): string {
 }
 
 /** The unit that stands beside the field of the amount. */
-export function amountUnitText(draft: ReadingDraft, { dimension }: MeasuringPoint, preferences: Preferences): string {
+export function amountUnitText(draft: ReadingDraft, point: MeasuringPoint, preferences: Preferences): string {
+  const { dimension, volume } = point;
+  if (volume !== null && volume.dipStick !== null && isStick(draft, point)) return stickUnit(volume.dipStick);
   return draft.instrument === "refractometer" ? "°Bx" : displayUnit(dimension, preferences).unit;
 }
 
-/** Of the instruments, only a hydrometer depends on how warm its sample is. */
-export function needsSampleTemperature({ instrument }: ReadingDraft, { dimension }: MeasuringPoint): boolean {
-  return dimension === "extract" && instrument === "hydrometer";
+/** A stick without a table is one that is marked in litres. */
+function isStick({ instrument }: ReadingDraft, { volume }: MeasuringPoint): boolean {
+  return instrument === "measuring stick" && volume !== null && volume.dipStick !== null;
+}
+
+/** A hydrometer depends on how warm its sample is, and a volume on how warm the liquid is. */
+export function needsSampleTemperature({ instrument }: ReadingDraft, { dimension, volume }: MeasuringPoint): boolean {
+  return volume !== null || (dimension === "extract" && instrument === "hydrometer");
+}
+
+/** What the temperature beside a reading is of. */
+export function sampleLabel({ volume }: MeasuringPoint): string {
+  return volume === null ? "Sample at" : "Liquid at";
 }

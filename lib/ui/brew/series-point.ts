@@ -18,5 +18,6 @@ export function seriesPoint(quantity: SeriesId, expected: Expected | null): Meas
   const { label, dimension } = SERIES[quantity];
   const { min, max } = loggedRange(quantity);
   const instruments = instrumentsFor(quantity);
-  return { quantity, label, dimension, expected, usualSd: USUAL_SD[quantity], range: { min, max }, instruments };
+  const usualSd = USUAL_SD[quantity];
+  return { quantity, label, dimension, expected, usualSd, range: { min, max }, instruments, volume: null };
 }

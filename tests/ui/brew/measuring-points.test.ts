@@ -5,7 +5,7 @@ import { MEASURABLE_IDS } from "@/lib/model/reading";
 import { measuringPoint, pointsOfStep, pointsOutsideSteps } from "@/lib/ui/brew/measuring-points";
 import { brewed, brewInput } from "../../support/brewed";
 
-const plan = { ledger: brewed(), intervals: intervals(brewInput()) };
+const plan = { ledger: brewed(), intervals: intervals(brewInput()), dipStick: null };
 const steps = buildRunSheet({ ...brewInput(), ledger: plan.ledger });
 
 describe("measuring points", () => {

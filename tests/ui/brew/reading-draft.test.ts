@@ -15,6 +15,7 @@ const VOLUME: MeasuringPoint = {
   usualSd: 0.3,
   range: { min: 0, max: 5000 },
   instruments: ["sight glass"],
+  volume: null,
 };
 const ORIGINAL: MeasuringPoint = {
   quantity: "fermenter.originalExtract",
@@ -24,6 +25,7 @@ const ORIGINAL: MeasuringPoint = {
   usualSd: 0.25,
   range: { min: 0, max: 35 },
   instruments: ["hydrometer", "refractometer"],
+  volume: null,
 };
 
 function read(point: MeasuringPoint, typed: Partial<ReadingDraft>, preferences = METRIC): ReturnType<typeof readDraft> {

@@ -1,6 +1,6 @@
 "use client";
 
-import { amountUnitText, needsSampleTemperature } from "@/lib/ui/brew/reading-draft";
+import { amountUnitText, needsSampleTemperature, sampleLabel } from "@/lib/ui/brew/reading-draft";
 import { displayUnit } from "@/lib/ui/display-unit";
 import { NumberField } from "@/lib/ui/number-field";
 import type { ReadingFieldsProps } from "./reading-fields";
@@ -21,7 +21,7 @@ export function ReadingAmount({ name, point, preferences, draft, errors, type }:
       {needsSampleTemperature(draft, point) ? (
         <NumberField
           name={`${name}-sample`}
-          label="Sample at"
+          label={sampleLabel(point)}
           unit={displayUnit("temperature", preferences).unit}
           value={draft.sample}
           onChange={(event) => type("sample", event.target.value)}

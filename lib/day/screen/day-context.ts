@@ -1,0 +1,34 @@
+import { createContext, useContext } from "react";
+import type { EventContent } from "@/lib/model/log/log-event";
+import type { DayBrew } from "@/lib/model/day-sheet";
+import type { BrewLog } from "@/lib/model/log/project-log";
+import type { BrewPlan } from "@/lib/model/brew-plan";
+import type { Preferences } from "@/lib/model/preferences";
+import type { DayPlan } from "../plan/day-plan";
+import type { Waiting } from "../store/database";
+
+/** What every part of the brew-day screen works with. */
+export interface Day {
+  readonly space: string;
+  readonly brew: DayBrew;
+  readonly log: BrewLog;
+  readonly day: DayPlan;
+  /** null where today's arithmetic refuses what an older one took. */
+  readonly plan: BrewPlan | null;
+  readonly preferences: Preferences;
+  /** ms since 1970, by the server's clock where this device's is clearly wrong. */
+  readonly now: number;
+  readonly mayWrite: boolean;
+  /** Entries of this device that the server has refused; they stay here. */
+  readonly refused: readonly Waiting[];
+  /** Keeps events on this device; fulfilled when they are on its disk. */
+  readonly write: (contents: readonly EventContent[], occurredAt?: number) => Promise<void>;
+}
+
+export const DayContext = createContext<Day | null>(null);
+
+export function useDay(): Day {
+  const day = useContext(DayContext);
+  if (day === null) throw new Error("outside of a brew day");
+  return day;
+}

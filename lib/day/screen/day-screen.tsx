@@ -1,0 +1,54 @@
+import { useState, type ReactElement } from "react";
+import { openAlarms } from "../alarm/due-alarms";
+import { useAlarms } from "../alarm/use-alarms";
+import type { DayDatabase } from "../store/database";
+import type { DaySession, DayState } from "../sync/day-session";
+import { AlarmList } from "./alarm-list";
+import { useDay } from "./day-context";
+import { DayChart } from "./day-chart";
+import { DayHeading } from "./day-heading";
+import { DayLog } from "./day-log";
+import { DeviceHelp } from "./device-help";
+import { EntryBar, type Entry } from "./entry-bar";
+import { EntryDialog } from "./entry-dialog";
+import { NowPanel } from "./now-panel";
+import { RestOfDayLine } from "./rest-of-day-line";
+import { StatusLine } from "./status-line";
+import { WholeDay } from "./whole-day";
+
+interface DayScreenProps {
+  readonly state: DayState;
+  readonly session: DaySession;
+  readonly database: DayDatabase;
+}
+
+/** What now, what next, what rings, what is left of the day, and what was logged: in this order, on one page. */
+export function DayScreen({ state, session, database }: DayScreenProps): ReactElement {
+  const { log, now, mayWrite } = useDay();
+  const alarms = openAlarms(log.timers, now);
+  const sounding = useAlarms(alarms);
+  const [entry, setEntry] = useState<Entry | null>(null);
+  return (
+    <>
+      <main id="content" className="page brew-day day-page" tabIndex={-1}>
+        <DayHeading />
+        <StatusLine state={state} session={session} />
+        <AlarmList alarms={alarms} />
+        <div className="mt-4 grid gap-x-12 gap-y-8 lg:grid-cols-[minmax(0,3fr)_minmax(0,2fr)]">
+          <div className="flex flex-col gap-8">
+            <NowPanel onEnter={setEntry} />
+            <RestOfDayLine />
+            <WholeDay onEnter={setEntry} />
+          </div>
+          <aside aria-label="The day so far" className="flex flex-col gap-8">
+            <DayChart />
+            <DayLog onEnter={setEntry} />
+            <DeviceHelp sounding={sounding} />
+          </aside>
+        </div>
+      </main>
+      {mayWrite ? <EntryBar onEnter={setEntry} /> : null}
+      <EntryDialog entry={entry} onClose={() => setEntry(null)} session={session} database={database} />
+    </>
+  );
+}

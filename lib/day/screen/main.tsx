@@ -1,0 +1,41 @@
+import { createRoot } from "react-dom/client";
+import { browserClock } from "../store/clock";
+import { openDayDatabase } from "../store/database";
+import { DaySession } from "../sync/day-session";
+import { fetchSheet, postDelivery } from "../sync/http";
+import { announceChange, keepInStep, oneSender } from "../sync/keep-in-step";
+import { startWorker } from "../worker/start-worker";
+import { DayApp } from "./day-app";
+import { NoSuchAddress } from "./no-day";
+
+/** What stands behind /brew-day/ in the address: the club and the brew. */
+function place(pathname: string): { readonly space: string; readonly brewId: string } | null {
+  const [, , space, brewId] = pathname.split("/").map(decodeURIComponent);
+  return space === undefined || brewId === undefined || brewId === "" ? null : { space, brewId };
+}
+
+async function begin(element: HTMLElement): Promise<void> {
+  const at = place(location.pathname);
+  if (at === null) {
+    createRoot(element).render(<NoSuchAddress />);
+    return;
+  }
+  const database = await openDayDatabase();
+  const session = new DaySession({
+    ...at,
+    database,
+    clock: browserClock(),
+    post: postDelivery,
+    fetchSheet,
+    announce: announceChange,
+    alone: oneSender,
+  });
+  await session.reread();
+  createRoot(element).render(<DayApp session={session} database={database} />);
+  void session.refresh().then(() => session.send());
+  keepInStep(session);
+  void startWorker();
+}
+
+const element = document.getElementById("day");
+if (element !== null) void begin(element);

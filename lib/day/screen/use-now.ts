@@ -1,0 +1,30 @@
+import { useSyncExternalStore } from "react";
+
+const listeners = new Set<() => void>();
+let timer: ReturnType<typeof setInterval> | null = null;
+let second = Math.floor(Date.now() / 1000);
+
+function tick(): void {
+  const present = Math.floor(Date.now() / 1000);
+  if (present === second) return;
+  second = present;
+  for (const listener of listeners) listener();
+}
+
+function subscribe(listener: () => void): () => void {
+  listeners.add(listener);
+  timer ??= setInterval(tick, 250);
+  document.addEventListener("visibilitychange", tick);
+  return () => {
+    listeners.delete(listener);
+    document.removeEventListener("visibilitychange", tick);
+    if (listeners.size > 0 || timer === null) return;
+    clearInterval(timer);
+    timer = null;
+  };
+}
+
+/** The device's time to the second, ms since 1970. It only redraws: everything that is timed is computed from instants. */
+export function useNow(): number {
+  return useSyncExternalStore(subscribe, () => second) * 1000;
+}
