@@ -9,13 +9,14 @@ export function useWakeLock(wanted: boolean): WakeLockState {
     if (!wanted || !("wakeLock" in navigator)) return undefined;
     let lock: WakeLockSentinel | null = null;
     const page = { isOver: false };
+    const isOver = (): boolean => page.isOver;
     async function ask(): Promise<void> {
-      if (document.visibilityState !== "visible" || page.isOver) return;
+      if (document.visibilityState !== "visible" || isOver()) return;
       try {
         lock = await navigator.wakeLock.request("screen");
         lock.addEventListener("release", () => setState("not held"));
         setState("held");
-        if (page.isOver) await lock.release();
+        if (isOver()) await lock.release();
       } catch {
         // A low battery refuses it; the screen says so.
         setState("not held");

@@ -26,22 +26,38 @@ export async function keepEvents(
   const now = clock.now();
   const made = { page: clock.page, ahead: now - clock.steady() };
   const transaction = database.transaction(["device", "waiting"], "readwrite", STRICT);
-  const device = transaction.objectStore("device");
-  const known = (await device.get("this")) ?? { id: newId(now), made: 0 };
-  const events = contents.map((content, i): LogEvent => ({
-    ...content,
-    id: newId(now),
-    brewId: writer.brewId,
-    deviceId: known.id,
-    deviceSeq: known.made + 1 + i,
-    occurredAt: new Date(occurredAt).toISOString(),
-  }));
-  await device.put({ id: known.id, made: known.made + events.length }, "this");
-  const waiting = transaction.objectStore("waiting");
   const { space, userId, userName } = writer;
-  for (const event of events) {
-    await waiting.add({ event, space, userId, userName, clock: made, refusal: null } satisfies Waiting);
+  try {
+    const device = transaction.objectStore("device");
+    const known = (await device.get("this")) ?? { id: newId(now), made: 0 };
+    const events = contents.map((content, i): LogEvent => ({
+      ...content,
+      id: newId(now),
+      brewId: writer.brewId,
+      deviceId: known.id,
+      deviceSeq: known.made + 1 + i,
+      occurredAt: new Date(occurredAt).toISOString(),
+    }));
+    await device.put({ id: known.id, made: known.made + events.length }, "this");
+    const waiting = transaction.objectStore("waiting");
+    for (const event of events) {
+      await waiting.add({ event, space, userId, userName, clock: made, refusal: null } satisfies Waiting);
+    }
+    await transaction.done;
+    return events;
+  } catch (error) {
+    // A write that throws does not undo those before it by itself.
+    abort(transaction);
+    await transaction.done.catch(() => undefined);
+    throw error;
   }
-  await transaction.done;
-  return events;
+}
+
+/** Undoes what a transaction has written; one that has ended by itself is left alone. */
+function abort(transaction: { readonly abort: () => void }): void {
+  try {
+    transaction.abort();
+  } catch {
+    // It was aborted already, for want of room for one.
+  }
 }

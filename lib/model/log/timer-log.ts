@@ -1,4 +1,4 @@
-import { effectiveTime, type LogEntry } from "./log-entry";
+import { effectiveTime, inServerTime, type LogEntry } from "./log-entry";
 
 /** An alarm of the log. */
 export interface LoggedTimer {
@@ -30,7 +30,7 @@ export function timerLog(ordered: readonly LogEntry[]): ReadonlyMap<string, Logg
         timer,
         label,
         step,
-        dueAt: Date.parse(dueAt),
+        dueAt: inServerTime(entry, Date.parse(dueAt)),
         acknowledged: null,
         isCleared: false,
       });
