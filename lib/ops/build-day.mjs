@@ -7,7 +7,6 @@ import { createHash } from "node:crypto";
 import { existsSync } from "node:fs";
 import { mkdir, readFile, rename, rm, writeFile } from "node:fs/promises";
 import { join } from "node:path";
-import { brotliCompressSync, gzipSync } from "node:zlib";
 import { isStale } from "./newest-change.mjs";
 import { ROOT } from "./project-root.mjs";
 
@@ -54,13 +53,11 @@ async function buildDay() {
   await place("files.json", Buffer.from(JSON.stringify(list)));
 }
 
-/** Writes a file under a name that says what is in it, with its compressed forms beside it. */
+/** Writes a file under a name that says what is in it. */
 async function emit(stem, ending, content) {
   const hash = createHash("sha256").update(content).digest("hex").slice(0, 12);
   const name = `${stem}-${hash}.${ending}`;
   await place(name, content);
-  await place(`${name}.br`, brotliCompressSync(content));
-  await place(`${name}.gz`, gzipSync(content, { level: 9 }));
   return { name };
 }
 

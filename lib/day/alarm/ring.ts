@@ -36,7 +36,8 @@ export function createBell(): Bell {
       timer = setInterval(strike, EVERY_MS);
     },
     stop() {
-      if (timer !== null) clearInterval(timer);
+      if (timer === null) return;
+      clearInterval(timer);
       timer = null;
       if ("vibrate" in navigator) navigator.vibrate(0);
     },

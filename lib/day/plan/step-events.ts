@@ -1,4 +1,4 @@
-import type { Step } from "@/lib/calc/runsheet";
+import type { Step, StepName } from "@/lib/calc/runsheet";
 import type { StepAct, TimerAct } from "@/lib/model/log/log-event";
 
 const MINUTE_MS = 60_000;
@@ -20,6 +20,18 @@ export function timerAct(
   return { kind: "timer", timer, act, label: "", dueAt: null, step: null, ...said };
 }
 
+/** What goes on by itself while the brewer does something else. Whoever works with their hands needs no alarm for it. */
+const RINGS: ReadonlySet<StepName> = new Set<StepName>([
+  "heat strike water",
+  "rest",
+  "heat between rests",
+  "heat to the boil",
+  "boil",
+  "cool to the stand",
+  "stand",
+  "chill",
+]);
+
 /** What an alarm is called while a step goes on. */
 export interface AlarmWords {
   readonly end: (step: Step) => string;
@@ -31,7 +43,7 @@ export interface AlarmWords {
  * that was off, or another phone, rings at the same moment; beginning a boil late moves its additions with it.
  */
 export function alarmsOf(step: Step, sheet: readonly Step[], begunAt: number, words: AlarmWords): TimerAct[] {
-  if (step.minutes === 0) return [];
+  if (step.minutes === 0 || !RINGS.has(step.name)) return [];
   const endAt = begunAt + step.minutes * MINUTE_MS;
   const end = timerAct(`end-${step.id}`, "set", {
     label: words.end(step),

@@ -14,6 +14,7 @@ import { EntryDialog } from "./entry-dialog";
 import { NowPanel } from "./now-panel";
 import { RestOfDayLine } from "./rest-of-day-line";
 import { StatusLine } from "./status-line";
+import { useMoves } from "./use-moves";
 import { WholeDay } from "./whole-day";
 
 interface DayScreenProps {
@@ -27,6 +28,7 @@ export function DayScreen({ state, session, database }: DayScreenProps): ReactEl
   const { log, now, mayWrite } = useDay();
   const alarms = openAlarms(log.timers, now);
   const sounding = useAlarms(alarms);
+  const moves = useMoves();
   const [entry, setEntry] = useState<Entry | null>(null);
   return (
     <>
@@ -36,9 +38,9 @@ export function DayScreen({ state, session, database }: DayScreenProps): ReactEl
         <AlarmList alarms={alarms} />
         <div className="mt-4 grid gap-x-12 gap-y-8 lg:grid-cols-[minmax(0,3fr)_minmax(0,2fr)]">
           <div className="flex flex-col gap-8">
-            <NowPanel onEnter={setEntry} />
+            <NowPanel onEnter={setEntry} moves={moves} />
             <RestOfDayLine />
-            <WholeDay onEnter={setEntry} />
+            <WholeDay onEnter={setEntry} moves={moves} />
           </div>
           <aside aria-label="The day so far" className="flex flex-col gap-8">
             <DayChart />
@@ -47,7 +49,7 @@ export function DayScreen({ state, session, database }: DayScreenProps): ReactEl
           </aside>
         </div>
       </main>
-      {mayWrite ? <EntryBar onEnter={setEntry} /> : null}
+      {mayWrite ? <EntryBar onEnter={setEntry} moves={moves} /> : null}
       <EntryDialog entry={entry} onClose={() => setEntry(null)} session={session} database={database} />
     </>
   );

@@ -1,7 +1,7 @@
 import type { ReactElement } from "react";
 
-const KEYS = ["7", "8", "9", "4", "5", "6", "1", "2", "3", ".", "0", "⌫"] as const;
-export type Key = (typeof KEYS)[number] | "±";
+const KEYS = ["7", "8", "9", "⌫", "4", "5", "6", ".", "1", "2", "3", "±", "0"] as const;
+export type Key = (typeof KEYS)[number];
 
 const SPOKEN: Readonly<Partial<Record<Key, string>>> = {
   ".": "Decimal point",
@@ -28,14 +28,13 @@ export function Keypad({
   readonly of: string;
   readonly mayBeNegative: boolean;
 }): ReactElement {
-  const keys: readonly Key[] = mayBeNegative ? [...KEYS, "±"] : KEYS;
   return (
     <div role="group" aria-label={`Keypad for ${of}`} className="keypad">
-      {keys.map((key) => (
+      {KEYS.filter((key) => key !== "±" || mayBeNegative).map((key) => (
         <button
           key={key}
           type="button"
-          className="button button-quiet keypad-key"
+          className={key === "0" ? "button button-quiet keypad-key keypad-zero" : "button button-quiet keypad-key"}
           aria-label={SPOKEN[key]}
           onClick={() => onPress(key)}
         >

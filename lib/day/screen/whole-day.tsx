@@ -4,12 +4,11 @@ import { AddStep } from "./add-step";
 import { useDay } from "./day-context";
 import { DayStepItem } from "./day-step-item";
 import type { OnEnter } from "./entry-bar";
-import { useMoves } from "./use-moves";
+import type { Moves } from "./use-moves";
 
 /** Every step of the day with what became of it; any of them can be begun, confirmed, left out or taken back. */
-export function WholeDay({ onEnter }: { readonly onEnter: OnEnter }): ReactElement {
+export function WholeDay({ onEnter, moves }: { readonly onEnter: OnEnter; readonly moves: Moves }): ReactElement {
   const { day, mayWrite } = useDay();
-  const moves = useMoves();
   return (
     <section aria-labelledby="whole-day">
       <h2 id="whole-day">The whole day</h2>
@@ -18,7 +17,6 @@ export function WholeDay({ onEnter }: { readonly onEnter: OnEnter }): ReactEleme
           <DayStepItem key={each.step.id} dayStep={each} moves={moves} onEnter={onEnter} />
         ))}
       </ol>
-      <p role="status">{moves.problem === null ? null : <span className="field-error">{moves.problem}</span>}</p>
       {mayWrite ? <AddStep moves={moves} /> : null}
     </section>
   );
