@@ -12,6 +12,7 @@ const STATUS: Readonly<Record<AppErrorCode, number>> = {
   CONFLICT: 409,
   INVALID: 400,
   TOO_LARGE: 413,
+  BUSY: 429,
 };
 
 type Handler<R extends Request, C> = (request: R, context: C) => Promise<Response>;
