@@ -7,4 +7,6 @@ export async function register(): Promise<void> {
   await prepareBlobs();
   const { startMailWorker } = await import("@/lib/server/mail/worker");
   startMailWorker();
+  const { startAlarmWorker } = await import("@/lib/server/push/worker");
+  startAlarmWorker();
 }

@@ -19,6 +19,11 @@ const s3Settings = z.object({
   accessKeyId: z.string({ error: "S3_ACCESS_KEY_ID must be set where S3_ENDPOINT is" }).min(1).max(200),
   secretAccessKey: z.string({ error: "S3_SECRET_ACCESS_KEY must be set where S3_ENDPOINT is" }).min(1).max(200),
 });
+const publicKey = z.string().regex(/^[\w-]{87}$/, "must be a VAPID key, 65 bytes in base64url");
+const privateKey = z
+  .string({ error: "must be set where VAPID_PUBLIC_KEY is" })
+  .regex(/^[\w-]{43}$/, "must be a VAPID key, 32 bytes in base64url");
+const subject = z.string().regex(/^(?:https:\/\/|mailto:)\S+$/, "must begin with https:// or mailto:");
 const secret = z.string({ error: "must be set" }).min(32, "must have at least 32 characters");
 
 /**
@@ -43,6 +48,24 @@ export const environment = {
   get mail(): { readonly smtpUrl: string; readonly from: string } | null {
     const smtpUrl = read("SMTP_URL", smtp.optional());
     return smtpUrl === undefined ? null : { smtpUrl, from: read("MAIL_FROM", mailbox) };
+  },
+
+  /** The key for push services; null where none is set, and one is made and kept in the database. */
+  get pushKeys(): { readonly publicKey: string; readonly privateKey: string } | null {
+    const key = read("VAPID_PUBLIC_KEY", publicKey.optional());
+    return key === undefined ? null : { publicKey: key, privateKey: read("VAPID_PRIVATE_KEY", privateKey) };
+  },
+
+  /** Whom a push service may write to about what this server sends. */
+  get pushSubject(): string {
+    const { appOrigin } = this;
+    const own = appOrigin?.startsWith("https:") === true ? appOrigin : "mailto:nobody@gylebook.invalid";
+    return read("VAPID_SUBJECT", subject.optional()) ?? own;
+  },
+
+  /** Whether push services may be on this machine, as in tests. */
+  get isPushLocal(): boolean {
+    return given("PUSH_LOCAL") === "on";
   },
 
   /** Where the bytes of photos are: in a bucket, or in a folder of this machine where none is set up. */

@@ -5,6 +5,7 @@ import { readingsRequest } from "@/lib/model/sensor/readings-answer";
 import { MOST_READINGS, READINGS_BYTES } from "@/lib/model/sensor/sensor-reading";
 import { AppError } from "../app-error";
 import { boundedBody, tooLarge } from "../bounded-body";
+import { jsonOf } from "../json-body";
 
 /** The readings of a request, as JSON or as CSV, none of them looked at yet. Too many are refused while they come in. */
 export async function readReadings(request: Request): Promise<readonly unknown[]> {
@@ -23,14 +24,6 @@ async function readJson(request: Request): Promise<readonly unknown[]> {
     readings.length === 0 ? "INVALID" : "TOO_LARGE",
     `readings: there are ${String(readings.length)}; a request takes 1 to ${String(most)}. Nothing was kept.`,
   );
-}
-
-function jsonOf(body: Uint8Array): unknown {
-  try {
-    return JSON.parse(new TextDecoder("utf-8", { fatal: true }).decode(body));
-  } catch (cause) {
-    throw new AppError("INVALID", "The request is not JSON in UTF-8. Nothing was kept.", { cause });
-  }
 }
 
 async function readCsv(request: Request): Promise<readonly unknown[]> {
