@@ -9,4 +9,7 @@ export async function register(): Promise<void> {
   startMailWorker();
   const { startAlarmWorker } = await import("@/lib/server/push/worker");
   startAlarmWorker();
+  const { endLiveStreams } = await import("@/lib/server/live/live-stream");
+  // The server ends once every request has been answered, and a live view never would be.
+  for (const signal of ["SIGTERM", "SIGINT"]) process.once(signal, endLiveStreams);
 }

@@ -2,6 +2,7 @@ import { randomUUID } from "node:crypto";
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import type { LogEvent } from "@/lib/model/log/log-event";
 import { directory, inSpace } from "@/lib/server/db";
+import { ingest } from "@/lib/server/log/ingest";
 import { scheduleAlarms } from "@/lib/server/push/alarms";
 import { dispatchAlarms } from "@/lib/server/push/dispatch";
 import type { Member } from "@/lib/server/session";
@@ -143,6 +144,17 @@ describe("a timer that is due", () => {
 });
 
 describe("what is said of a timer", () => {
+  it("comes with the delivery of a phone", async () => {
+    const { member, brewId } = await clubWithBrew();
+    await newBrowser(member);
+    const { event } = said(member, brewId);
+    const delivery = { space: member.spaceSlug, user: member.userId, sentAt: at(0), roundTripMs: 0, unsteady: [] };
+    await ingest(member, { ...delivery, events: [event] });
+    expect(await dispatchAlarms()).toBe(1);
+    await ingest(member, { ...delivery, events: [event] });
+    expect(await dispatchAlarms()).toBe(0);
+  });
+
   it.each(["acknowledged", "cleared"] as const)("ends it when it is %s, in whatever order it comes", async (act) => {
     const { organiser, member, brewId } = await clubWithBrew();
     await newBrowser(member);
