@@ -2,6 +2,14 @@
 export async function register(): Promise<void> {
   // There is another runtime, which has no sockets.
   if (process.env.NEXT_RUNTIME !== "nodejs") return;
+  const { prepareBlobs } = await import("@/lib/server/blobs/open-blobs");
+  // At the start, because a wrong setting should not wait for the first photo.
+  await prepareBlobs();
   const { startMailWorker } = await import("@/lib/server/mail/worker");
   startMailWorker();
+  const { startAlarmWorker } = await import("@/lib/server/push/worker");
+  startAlarmWorker();
+  const { endLiveStreams } = await import("@/lib/server/live/live-stream");
+  // The server ends once every request has been answered, and a live view never would be.
+  for (const signal of ["SIGTERM", "SIGINT"]) process.once(signal, endLiveStreams);
 }

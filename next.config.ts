@@ -12,7 +12,7 @@ const config: NextConfig = {
   typescript: { ignoreBuildErrors: true },
   // The optimiser would fetch addresses on behalf of a visitor, and no page needs it.
   images: { unoptimized: true, remotePatterns: [], localPatterns: [] },
-  serverExternalPackages: ["@node-rs/argon2", "pg", "@prisma/adapter-pg", "nodemailer"],
+  serverExternalPackages: ["@node-rs/argon2", "pg", "@prisma/adapter-pg", "nodemailer", "sharp", "web-push"],
 };
 
 export default config;

@@ -87,5 +87,12 @@ function contentPolicy(nonce: string): string {
 }
 
 export const config = {
-  matcher: [{ source: "/((?!_next/static|favicon.ico).*)" }],
+  // What comes here has its body kept in memory first, up to 10 MB, and cut off there. Routes that take large bodies, or
+  // that machines post to, see to their own limits, origins and headers; `apiRoute` and `tokenRoute` do not do without.
+  matcher: [
+    {
+      source:
+        "/((?!_next/static|favicon.ico|api/v1/|api/brew-day/[^/]+/[^/]+/photos|s/[^/]+/club-file/(?:look|take)$).*)",
+    },
+  ],
 };

@@ -12,6 +12,7 @@ const STATUS: Readonly<Record<AppErrorCode, number>> = {
   CONFLICT: 409,
   INVALID: 400,
   TOO_LARGE: 413,
+  BUSY: 429,
 };
 
 type Handler<R extends Request, C> = (request: R, context: C) => Promise<Response>;
@@ -26,11 +27,18 @@ export function apiRoute<R extends Request, C>(handler: Handler<R, C>): Handler<
     try {
       return await handler(request, context);
     } catch (error) {
-      if (error instanceof AppError) return refusal(STATUS[error.code], error.message);
-      if (error instanceof z.ZodError) return Response.json({ fieldErrors: fieldErrors(error) }, { status: 400 });
-      throw error;
+      const refused = refusalOf(error);
+      if (refused === null) throw error;
+      return refused;
     }
   };
+}
+
+/** What a route answers to an error that somebody caused; null for a bug. */
+export function refusalOf(error: unknown): Response | null {
+  if (error instanceof AppError) return refusal(STATUS[error.code], error.message);
+  if (error instanceof z.ZodError) return Response.json({ fieldErrors: fieldErrors(error) }, { status: 400 });
+  return null;
 }
 
 function refusal(status: number, message: string): Response {

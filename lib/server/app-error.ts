@@ -1,6 +1,7 @@
 import "server-only";
 
-export type AppErrorCode = "UNAUTHENTICATED" | "FORBIDDEN" | "NOT_FOUND" | "CONFLICT" | "INVALID" | "TOO_LARGE";
+export type AppErrorCode =
+  "UNAUTHENTICATED" | "FORBIDDEN" | "NOT_FOUND" | "CONFLICT" | "INVALID" | "TOO_LARGE" | "BUSY";
 
 /** A refusal that a person caused and can read: the message is written for them. */
 export class AppError extends Error {

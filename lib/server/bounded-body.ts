@@ -1,12 +1,20 @@
 import "server-only";
 import { AppError } from "./app-error";
 
-/** Reads a body of at most so many bytes. What is longer is refused while it comes in: its own word on its length is not believed. */
+/**
+ * Reads a body of at most so many bytes. What says itself that it is longer is refused before a byte is read; the rest is
+ * counted while it comes in, because its own word on its length is not believed.
+ */
 export async function boundedBody(
   request: Request,
   mostBytes: number,
-  refusal: () => AppError,
+  refusal: (bytes: number) => AppError,
 ): Promise<Uint8Array<ArrayBuffer>> {
+  const said = Number(request.headers.get("content-length") ?? "0");
+  if (said > mostBytes) {
+    await request.body?.cancel();
+    throw refusal(said);
+  }
   const chunks: Uint8Array[] = [];
   let length = 0;
   const reader = request.body?.getReader();
@@ -14,7 +22,7 @@ export async function boundedBody(
     length += part.value.length;
     if (length > mostBytes) {
       await reader?.cancel();
-      throw refusal();
+      throw refusal(length);
     }
     chunks.push(part.value);
   }

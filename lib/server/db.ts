@@ -15,6 +15,9 @@ type DirectoryModel =
   | "membership"
   | "invite"
   | "calendarToken"
+  | "sensorToken"
+  | "pushSubscription"
+  | "pushKey"
   | "auditLog";
 
 type RawQuery = "$queryRaw" | "$executeRaw";

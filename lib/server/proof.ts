@@ -8,6 +8,9 @@ import { findSession } from "./sessions/reads";
 import { storedWord } from "./stored-word";
 import { tokenHash } from "./tokens";
 
+/** Often enough to see that a sensor lives, seldom enough that sending is not two writes. */
+const USED_EVERY_MS = 60_000;
+
 const SLUG = /^[a-z0-9-]{3,40}$/;
 
 // Not exported, so that only this file can make a Viewer or a Member. It exists for the compiler alone.
@@ -76,6 +79,56 @@ function toMember(viewer: Viewer, { role, space }: Membership): Member {
     spaceKind: storedWord(SPACE_KINDS, space.kind),
     role: storedWord(ROLES, role),
   };
+}
+
+/** A member who acts through a key of a sensor: for one brew, or for all of theirs. */
+export interface SensorSender {
+  readonly keyId: string;
+  readonly brewId: string | null;
+  readonly member: Member;
+}
+
+const KEY_MEMBER = {
+  id: true,
+  brewId: true,
+  userId: true,
+  spaceId: true,
+  lastUsedAt: true,
+  user: { select: { displayName: true, preferences: true } },
+} as const;
+
+/**
+ * Whoever has the key of a sensor, as the member who made it, with that member's role of this moment. It ends when it is
+ * revoked or expires, with the membership, and with the account.
+ */
+export async function proveSensor(token: string): Promise<SensorSender | null> {
+  const now = new Date();
+  const row = await directory.sensorToken.findFirst({
+    where: {
+      tokenHash: tokenHash(token),
+      revokedAt: null,
+      expiresAt: { gt: now },
+      user: { disabledAt: null },
+      space: { deletedAt: null },
+    },
+    select: KEY_MEMBER,
+  });
+  if (row === null) return null;
+  const { id: keyId, brewId, userId, spaceId, user } = row;
+  const membership = await directory.membership.findFirst({
+    where: { userId, spaceId, status: "active" },
+    select: MEMBERSHIP,
+  });
+  if (membership === null) return null;
+  const isFresh = row.lastUsedAt !== null && now.getTime() - row.lastUsedAt.getTime() < USED_EVERY_MS;
+  if (!isFresh) await directory.sensorToken.updateMany({ where: { id: keyId }, data: { lastUsedAt: now } });
+  const viewer: Omit<Viewer, typeof proven> = {
+    userId,
+    displayName: user.displayName,
+    preferences: storedPreferences(user.preferences),
+  };
+  // The cast is the proof, as above.
+  return { keyId, brewId, member: toMember(viewer as Viewer, membership) };
 }
 
 /**

@@ -4,10 +4,10 @@ import { notFound, redirect } from "next/navigation";
 import { cache } from "react";
 import { safePath } from "@/lib/model/safe-path";
 import { sessionCookie } from "./auth";
-import { proveCalendarReader, proveMember, proveViewer, type Member, type Viewer } from "./proof";
+import { proveCalendarReader, proveMember, proveSensor, proveViewer, type Member, type Viewer } from "./proof";
 
 // Proving needs no request, so that it also serves commands, which run outside of one.
-export { proveCalendarReader, proveMember, proveViewer, type Member, type Viewer };
+export { proveCalendarReader, proveMember, proveSensor, proveViewer, type Member, type Viewer };
 
 const PATH_HEADER = "x-gylebook-path";
 

@@ -1,7 +1,9 @@
-import { readdirSync, readFileSync } from "node:fs";
+import { randomUUID } from "node:crypto";
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { beforeAll, describe, expect, it } from "vitest";
+import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
 import { newPublication } from "@/lib/model/publication";
 import { listAdaptations } from "@/lib/server/adaptations/reads";
 import { findBrew, listBrews } from "@/lib/server/brews/reads";
@@ -26,6 +28,8 @@ import { findNotice, listNotices } from "@/lib/server/notices/reads";
 import { listOnHand } from "@/lib/server/orders/on-hand";
 import { listOrderers } from "@/lib/server/orders/people";
 import { findOrder, listOrders } from "@/lib/server/orders/reads";
+import { findPhoto } from "@/lib/server/photos/reads";
+import { keepPhoto } from "@/lib/server/photos/writes";
 import { listPublications } from "@/lib/server/publications/reads";
 import { listResults } from "@/lib/server/publications/result-reads";
 import { publishRecipe } from "@/lib/server/publications/writes";
@@ -35,6 +39,10 @@ import { listRevisions } from "@/lib/server/recipes/list-revisions";
 import { findOrigin } from "@/lib/server/recipes/origin";
 import { findRecipe, findRevision } from "@/lib/server/recipes/reads";
 import { findReferred } from "@/lib/server/recipes/referred";
+import { postReadings } from "@/lib/server/sensors/post-readings";
+import { findReadings } from "@/lib/server/sensors/read-back";
+import { listSensorKeys } from "@/lib/server/sensors/tokens";
+import { listWritableBrews } from "@/lib/server/sensors/writable-brews";
 import type { Member } from "@/lib/server/session";
 import { findSheet } from "@/lib/server/shared-brews/find-sheet";
 import { listOwnBrewDays } from "@/lib/server/shared-brews/own-days";
@@ -48,7 +56,9 @@ import { newClub } from "../support/club";
 import { beerJsonFile } from "../support/exchange-files";
 import { hopLot, ownHop } from "../support/lots";
 import { newOrdering } from "../support/ordering";
+import { noisyJpeg } from "../support/pictures";
 import { sampleRecipe } from "../support/sample-recipe";
+import { newSender, sentReading } from "../support/sensors";
 import { planChangeOf } from "../support/shared-brew";
 
 interface Ids extends Brewing {
@@ -56,6 +66,7 @@ interface Ids extends Brewing {
   readonly ingredientId: string;
   readonly orderId: string;
   readonly noticeId: string;
+  readonly photoId: string;
 }
 type Read = (member: Member, ids: Ids) => Promise<unknown>;
 
@@ -73,7 +84,9 @@ const READS: Readonly<Record<string, Read>> = {
   findNotice: (member, { noticeId }) => findNotice(member, noticeId),
   findOrder: (member, { orderId }) => findOrder(member, orderId),
   findOrigin: (member, { recipeId }) => findOrigin(member, recipeId),
+  findPhoto: (member, { brewId, photoId }) => findPhoto(member, { brewId, id: photoId, size: "thumb" }),
   findPlanBehind: (member, { brewId }) => findPlanBehind(member, brewId),
+  findReadings: (member, { brewId }) => findReadings(member, brewId, { limit: 10 }),
   findRecipe: (member, { recipeId }) => findRecipe(member, recipeId),
   findReferred: (member, { recipeId }) => findReferred(member, recipeId, { recipe: null, rev: 1 }),
   findRevision: (member, { recipeId }) => findRevision(member, recipeId, 1),
@@ -108,8 +121,10 @@ const READS: Readonly<Record<string, Read>> = {
   listRegister,
   listResults: (member, { sharedBrewId }) => listResults(member, sharedBrewId),
   listRevisions: (member, { recipeId }) => listRevisions(member, recipeId),
+  listSensorKeys,
   listSharedBrews,
   listSheets: (member, { sharedBrewId }) => listSheets(member, sharedBrewId),
+  listWritableBrews,
 };
 
 /** Reads that are of no club, and why nothing of a club gets out by them. */
@@ -138,8 +153,15 @@ let brewer: Member;
 let outsider: Member;
 let ids: Ids;
 let secrets: readonly string[];
+const folder = mkdtempSync(join(tmpdir(), "gylebook-reads-"));
+
+afterAll(() => {
+  vi.unstubAllEnvs();
+  rmSync(folder, { recursive: true });
+});
 
 beforeAll(async () => {
+  vi.stubEnv("BLOB_FOLDER", folder);
   const club = await newClub("member");
   owner = club.organiser;
   brewer = club.member;
@@ -156,7 +178,10 @@ beforeAll(async () => {
     ingredientId: (await createIngredient(owner, ownHop())).id,
     orderId: await newOrdering(owner),
     noticeId: notice?.id ?? "",
+    photoId: randomUUID(),
   };
+  await keepPhoto(brewer, { id: ids.photoId, brewId: ids.brewId, bytes: await noisyJpeg(8, 8) });
+  await postReadings(await newSender(owner), [sentReading(ids.brewId)], new Date());
   secrets = [
     ...Object.values<string>({ ...ids }),
     owner.userId,

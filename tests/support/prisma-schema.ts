@@ -24,7 +24,11 @@ export function readModels(): readonly SchemaModel[] {
     table: /^ {2}@@map\("(\w+)"\)/m.exec(body)?.[1] ?? name,
     columns: [...body.matchAll(FIELD)]
       .filter(([, , type = ""]) => !names.has(type))
-      .map(([, field = "", , modifier = "", rest = ""]) => (/@map\("(\w+)"\)/.exec(rest)?.[1] ?? field) + modifier)
+      // A list is a column as any other; only what may be null is another type in the database.
+      .map(
+        ([, field = "", , modifier = "", rest = ""]) =>
+          (/@map\("(\w+)"\)/.exec(rest)?.[1] ?? field) + modifier.replace("[]", ""),
+      )
       .sort(),
   }));
 }

@@ -5,6 +5,7 @@ import type { Delivery } from "@/lib/model/log/delivery";
 import type { LogEvent } from "@/lib/model/log/log-event";
 import { logEventInput } from "@/lib/model/log/log-event-input";
 import { inSpace, isRefusedByRule } from "../db";
+import { scheduleAlarms } from "../push/alarms";
 import type { Member } from "../session";
 import { advanceBrews } from "./advance";
 import { insertEvents, type Fate, type NewEvent } from "./insert-events";
@@ -69,11 +70,9 @@ function storeTogether(member: Member, events: readonly NewEvent[]): Promise<rea
     }
     fates.push(...(await insertEvents(tx, spaceId, allowed)));
     const stored = new Set(idsOf(fates, "stored"));
-    await advanceBrews(
-      tx,
-      spaceId,
-      allowed.filter(({ event }) => stored.has(event.id)),
-    );
+    const kept = allowed.filter(({ event }) => stored.has(event.id));
+    await advanceBrews(tx, spaceId, kept);
+    await scheduleAlarms(tx, spaceId, kept);
     return fates;
   });
 }

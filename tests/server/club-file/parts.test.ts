@@ -10,6 +10,7 @@ const NO_CONTENT = [
   "invite",
   "audit_log",
   "calendar_token",
+  "sensor_token",
   "public_recipe",
   "public_result",
   "stat_contrib",

@@ -13,6 +13,7 @@ const OUTSIDE_A_SPACE = [
   "membership",
   "invite",
   "calendar_token",
+  "sensor_token",
   "audit_log",
   "public_recipe",
   "public_result",

@@ -1,4 +1,5 @@
 import type { Metadata } from "next";
+import Link from "next/link";
 import { notFound } from "next/navigation";
 import { cache } from "react";
 import { findBrew } from "@/lib/server/brews/reads";
@@ -66,6 +67,13 @@ export default async function BrewPage({ params }: BrewPageProps) {
           {plan === null ? null : <TemperatureChart brew={brew} ledger={plan.ledger} preferences={preferences} />}
           <ReadingLog readings={brew.readings} preferences={preferences} />
           <BrewLots member={member} brew={brew} />
+          {brew.mayWrite ? (
+            <p className="no-print mt-6">
+              <Link href={`${home}/sensors?brew=${brew.id}`} className="target">
+                Readings by a sensor or a script
+              </Link>
+            </p>
+          ) : null}
         </aside>
       </div>
     </div>
