@@ -11,6 +11,7 @@ import type { DayBrew } from "@/lib/model/day-sheet";
 import type { BrewLog } from "@/lib/model/log/project-log";
 import { stepRecords, type LoggedStep } from "@/lib/model/log/step-log";
 import { sheetWithAdded } from "./added-steps";
+import { additionsOf } from "./step-events";
 
 const MINUTE_MS = 60_000;
 const LONGEST_DAY_MS = 2 * 24 * 60 * MINUTE_MS;
@@ -36,6 +37,8 @@ export interface DayPlan {
   readonly running: readonly DayStep[];
   /** The step that would be begun next. */
   readonly next: DayStep | null;
+  /** What goes into the boil or the stand that is under way, and is not in yet; the next one first. */
+  readonly additions: readonly DayStep[];
 }
 
 /** Plans the rest of the day from what the log knows. */
@@ -49,9 +52,18 @@ export function dayPlan(brew: DayBrew, log: BrewLog, now: number): DayPlan {
     step,
     known: log.steps.get(step.id) ?? null,
     expected: expected.get(step.id) ?? null,
-    isOvertaken: overtaken.has(step.id),
+    isOvertaken: overtaken.has(step.id) || (step.name === "hot-break watch" && isFoamDown(step, replan)),
   }));
-  return { steps, startedAt, replan, running: steps.filter(isRunning), next: steps.find(isToCome) ?? null };
+  const running = steps.filter(isRunning);
+  const going = new Set(running.flatMap((each) => additionsOf(each.step, sheet).map(({ id }) => id)));
+  const additions = steps.filter((each) => going.has(each.step.id) && !isOver(each));
+  const next = steps.find((each) => isToCome(each) && !going.has(each.step.id)) ?? null;
+  return { steps, startedAt, replan, running, next, additions };
+}
+
+/** Nobody confirms the watch over the foam; it is over when the plan has none left. */
+function isFoamDown({ id }: Step, replan: Replan | null): boolean {
+  return replan?.ok === true && replan.steps.every((left) => left.id !== id);
 }
 
 /** Begun and not over. What takes no time is over as soon as it is begun. */

@@ -63,6 +63,7 @@ function StepState({ dayStep }: { readonly dayStep: DayStep }): ReactElement | n
       </strong>
     );
   }
+  if (isOvertaken && dayStep.step.name === "hot-break watch") return null;
   if (isOvertaken) return <span className="text-muted">not confirmed; later steps have begun</span>;
   if (expected === null || day.startedAt === null) return null;
   return (

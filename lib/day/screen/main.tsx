@@ -4,6 +4,7 @@ import { openDayDatabase } from "../store/database";
 import { DaySession } from "../sync/day-session";
 import { fetchSheet, postDelivery } from "../sync/http";
 import { announceChange, keepInStep, oneSender } from "../sync/keep-in-step";
+import { sendPhotos } from "../sync/send-photos";
 import { startWorker } from "../worker/start-worker";
 import { DayApp } from "./day-app";
 import { NoSuchAddress } from "./no-day";
@@ -29,6 +30,7 @@ async function begin(element: HTMLElement): Promise<void> {
     fetchSheet,
     announce: announceChange,
     alone: oneSender,
+    sendPhotos: (userId) => sendPhotos(database, userId),
   });
   await session.reread();
   createRoot(element).render(<DayApp session={session} database={database} />);

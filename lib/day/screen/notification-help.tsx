@@ -1,10 +1,8 @@
 import { useState, type ReactElement } from "react";
-import { useDay } from "./day-context";
 import { subscribeToPush } from "../worker/subscribe";
 
 /** Notifications for a page that is not seen; where the club's server has keys for it, also for a phone that is locked. */
 export function NotificationHelp(): ReactElement {
-  const { space } = useDay();
   const [permission, setPermission] = useState(
     "Notification" in window ? Notification.permission : ("not offered" as const),
   );
@@ -13,7 +11,7 @@ export function NotificationHelp(): ReactElement {
   async function ask(): Promise<void> {
     const answer = await Notification.requestPermission();
     setPermission(answer);
-    if (answer === "granted") setPush((await subscribeToPush(space)) ? "on" : "off");
+    if (answer === "granted") setPush((await subscribeToPush()) ? "on" : "off");
   }
 
   if (permission === "not offered") return <li>This browser shows no notifications.</li>;

@@ -1,8 +1,7 @@
 import type { ReactElement } from "react";
 import { ClockTime } from "@/lib/ui/brew/clock-time";
 import { countdown, spokenCountdown } from "../alarm/countdown";
-import { additionsOf } from "../plan/step-events";
-import { isOver, type DayStep } from "../plan/day-plan";
+import type { DayStep } from "../plan/day-plan";
 import { AboutTime } from "./about-time";
 import { AdditionLine } from "./addition-line";
 import { useDay } from "./day-context";
@@ -26,11 +25,7 @@ export function RunningStep({ dayStep, onEnter, moves }: RunningStepProps): Reac
   const begunAt = known?.begunAt ?? now;
   const alarm = log.timers.get(`end-${step.id}`);
   const endAt = alarm !== undefined && !alarm.isCleared ? alarm.dueAt : begunAt + step.minutes * MINUTE_MS;
-  const additions = additionsOf(
-    step,
-    day.steps.map((each) => each.step),
-  );
-  const toAdd = day.steps.filter((each) => additions.some(({ id }) => id === each.step.id) && !isOver(each));
+  const toAdd = step.name === "boil" || step.name === "stand" ? day.additions : [];
   return (
     <div className="day-now">
       <p className="text-muted">

@@ -36,6 +36,8 @@ export interface SessionSetting {
   readonly brewId: string;
   readonly post: Post;
   readonly fetchSheet: (space: string, brewId: string) => Promise<FetchedSheet>;
+  /** Sends the pictures of a person, after everything else. */
+  readonly sendPhotos: (userId: string) => Promise<void>;
   /** Told of each write, so that another page of this device reads it. */
   readonly announce: () => void;
   /** Runs one after the other what is asked for at the same time, in all pages of this device. */
@@ -93,6 +95,7 @@ export class DaySession {
     if (userId === undefined) return;
     const outcome = await alone(() => flush({ database, clock, post, userId }));
     if (outcome === null) return;
+    if (outcome.kind === "done") await this.setting.sendPhotos(userId);
     const before = this.state.waiting.length;
     await this.reread();
     if (this.state.waiting.length !== before) announce();

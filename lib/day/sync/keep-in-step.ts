@@ -56,6 +56,7 @@ function listenToServer(session: DaySession): () => void {
   let source: EventSource | null = null;
   let wait = SHORTEST_WAIT_MS;
   let timer: ReturnType<typeof setTimeout> | null = null;
+  const together = inBatches((entries) => void session.take(entries));
   function connect(): void {
     const { sheet } = session.snapshot();
     if (sheet === null) {
@@ -66,8 +67,12 @@ function listenToServer(session: DaySession): () => void {
     source.onopen = () => {
       wait = SHORTEST_WAIT_MS;
     };
-    source.addEventListener("entries", ({ data }: MessageEvent<string>) => {
-      void session.take(JSON.parse(data) as readonly LogEntry[]);
+    source.addEventListener("entry", ({ data }: MessageEvent<string>) => together(JSON.parse(data) as LogEntry));
+    // Too much was missed to be told one by one.
+    source.addEventListener("reload", () => void session.refresh());
+    source.addEventListener("over", () => {
+      source?.close();
+      void session.refresh();
     });
     source.onerror = () => {
       // The browser tries again by itself only while it takes the answer for one; a refusal ends it.
@@ -81,5 +86,19 @@ function listenToServer(session: DaySession): () => void {
   return () => {
     if (timer !== null) clearTimeout(timer);
     source?.close();
+  };
+}
+
+const BATCH_MS = 50;
+
+/** What comes in quick succession is taken together, and the screen drawn once. */
+function inBatches(take: (entries: readonly LogEntry[]) => void): (entry: LogEntry) => void {
+  let batch: LogEntry[] = [];
+  return (entry) => {
+    if (batch.push(entry) > 1) return;
+    setTimeout(() => {
+      take(batch);
+      batch = [];
+    }, BATCH_MS);
   };
 }
