@@ -25,17 +25,41 @@ export async function startKeptDatabase(name) {
   return startIn(join(postgres.home, "postgres"), postgres, { name, flags: [] });
 }
 
-/** Starts a database in a temporary folder, which goes when it is stopped. */
-export async function startThrowAwayDatabase(name) {
+/**
+ * Starts a database in a temporary folder, which goes when it is stopped. It is quick and may lose what it has said to
+ * have written, unless `flags` say otherwise. `crash` kills it with everything it runs, and `revive` starts it again.
+ */
+export async function startThrowAwayDatabase(name, { flags = CARELESS } = {}) {
   const postgres = await findPostgres();
   const folder = await mkdtemp(join(tmpdir(), "gylebook-postgres-"));
   await giveTo(postgres.user, folder);
-  const database = await startIn(join(folder, "postgres"), postgres, { name, flags: CARELESS });
+  const data = join(folder, "postgres");
+  const database = await startIn(data, postgres, { name, flags });
   const stop = async () => {
     await database.stop();
     await rm(folder, { recursive: true, force: true });
   };
-  return { ...database, stop };
+  const crash = () => killAll(data);
+  const revive = async () => {
+    await dropStalePid(data);
+    await startServer(data, postgres, Number(new URL(database.url).port), flags);
+  };
+  return { ...database, stop, crash, revive };
+}
+
+/** Ends the server and each of its processes at once, as a power cut would. */
+async function killAll(data) {
+  const pid = Number.parseInt(await readFile(join(data, "postmaster.pid"), "utf8"), 10);
+  // The server leads a group of its own, so that none of its processes outlives it.
+  const { code, output } = await run("ps", ["-o", "pid=", "--ppid", String(pid)]);
+  const children = code === 0 ? output.trim().split(/\s+/).map(Number) : [];
+  for (const each of [pid, ...children]) {
+    try {
+      process.kill(each, "SIGKILL");
+    } catch {
+      // It has ended by itself between the two lines.
+    }
+  }
 }
 
 async function startIn(data, postgres, { name, flags }) {

@@ -45,7 +45,7 @@ export async function requireFreePort(port, host) {
   throw new Refusal(`Port ${port} is taken by another program: choose another one, as in PORT=${port + 1} npm start.`);
 }
 
-/** Serves the built pages and returns the process once they answer. */
+/** Serves the built pages and returns the process once they answer; `kill` ends it without a farewell. */
 export async function serve({ host, port, env }) {
   const args = ["--import", END_WITH_PARENT, NEXT, "start", "-H", host, "-p", String(port)];
   const options = { env: { ...env, NODE_ENV: "production" }, stdio: ["pipe", "pipe", "inherit"] };
@@ -55,7 +55,7 @@ export async function serve({ host, port, env }) {
   await untilReady(port, child);
   // What it says while it starts, we say ourselves.
   child.stdout.pipe(process.stdout);
-  return { ended };
+  return { ended, kill: () => child.kill("SIGKILL") };
 }
 
 async function untilReady(port, child) {

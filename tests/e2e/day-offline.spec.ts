@@ -111,7 +111,7 @@ test("a reading is asked about once where it is far off, can be corrected, and k
   await openNewDay(page);
   await mainButton(page).click();
   await page.getByRole("button", { name: "Done: Fill with water" }).click();
-  await page.getByRole("button", { name: "Enter: Mash water" }).click();
+  await page.getByRole("button", { name: "Enter Mash water" }).click();
   await type(page, "99");
   await page.getByRole("button", { name: "Keep it" }).click();
   await expect(page.getByRole("alert")).toContainText("above the plan. Keep it?");
@@ -127,7 +127,7 @@ test("a reading is asked about once where it is far off, can be corrected, and k
   await expect(reading.locator("s")).toContainText("99.0 L");
   await expect(reading).toContainText("On the server");
 
-  await log.getByRole("button", { name: "Does not count: Mash water" }).click();
+  await log.getByRole("button", { name: "Does not count Mash water" }).click();
   await page.getByLabel("Why").fill("wrong vessel");
   await page.getByRole("button", { name: "It does not count" }).click();
   await expect(reading).toContainText("Does not count: wrong vessel.");

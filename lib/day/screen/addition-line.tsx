@@ -37,7 +37,7 @@ export function AdditionLine({
       )}
       {moves === null ? null : (
         <button type="button" className="button day-button-small" onClick={() => moves.done(dayStep)}>
-          Added<span className="sr-only">: {step.amounts.map(({ name }) => name).join(", ")}</span>
+          Added<span className="sr-only"> {step.amounts.map(({ name }) => name).join(", ")}</span>
         </button>
       )}
     </li>

@@ -106,7 +106,7 @@ function Standing({
           </button>
           {isVoid ? null : (
             <button type="button" className="button-link" onClick={() => onEnter({ kind: "void", target: reading })}>
-              Does not count<span className="sr-only">: {label}</span>
+              Does not count<span className="sr-only"> {label}</span>
             </button>
           )}
         </>

@@ -75,7 +75,7 @@ function PointLine({
           onClick={() => onEnter({ kind: "reading", point, step: stepId, target: null })}
         >
           {read === null ? "Enter" : "Enter again"}
-          <span className="sr-only">: {label}</span>
+          <span className="sr-only"> {label}</span>
         </button>
       ) : null}
     </div>
