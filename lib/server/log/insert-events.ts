@@ -44,8 +44,9 @@ export async function insertEvents(
   const column = (valueOf: (row: (typeof rows)[number]) => string | number | null): string =>
     arrayLiteral(rows.map(valueOf));
   // One array a column: the database takes half as long again over the same as one JSON text.
-  const stored = await tx.$queryRaw<{ id: string }[]>`
-    INSERT INTO brew_event (space_id, id, brew_id, device_id, device_seq, actor_id, kind, occurred_at, client_sent_at,
+  // One row of the answer, for the client looks at each value of each row.
+  const [stored] = await tx.$queryRaw<{ ids: string | null }[]>`
+    WITH stored AS (INSERT INTO brew_event (space_id, id, brew_id, device_id, device_seq, actor_id, kind, occurred_at, client_sent_at,
                             clock_offset_ms, value, unit, payload, target_id, payload_hash)
     SELECT ${spaceId}::uuid, id, brew_id, device_id, device_seq, actor_id, kind, occurred_at, client_sent_at,
            clock_offset_ms, value, unit, payload, target_id, decode(hash, 'hex')
@@ -60,8 +61,9 @@ export async function insertEvents(
     ) AS r (id, brew_id, device_id, device_seq, actor_id, kind, occurred_at, client_sent_at, clock_offset_ms, value, unit,
             payload, target_id, hash)
     ON CONFLICT DO NOTHING
-    RETURNING id::text`;
-  const isStored = new Set(stored.map(({ id }) => id));
+    RETURNING id)
+    SELECT string_agg(id::text, ' ') AS ids FROM stored`;
+  const isStored = new Set(stored?.ids?.split(" ") ?? []);
   const others = events.map(({ event }) => event.id).filter((id) => !isStored.has(id));
   const kept = await keptHashes(tx, spaceId, others);
   return events.map(({ event: { id } }) => fateOf(id, isStored, kept, hashes.get(id)));
