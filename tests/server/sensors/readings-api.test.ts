@@ -122,7 +122,14 @@ describe("readings of a sensor", () => {
       },
     ];
     const { rejected } = await ingest(member, {
-      ...{ space: member.spaceSlug, user: member.userId, sentAt: new Date().toISOString(), roundTripMs: 0, unsteady: [], events },
+      ...{
+        space: member.spaceSlug,
+        user: member.userId,
+        sentAt: new Date().toISOString(),
+        roundTripMs: 0,
+        unsteady: [],
+        events,
+      },
     });
     expect(rejected).toEqual([]);
     const pages = [readingsPage.parse(await (await readBack(token, brewId, "?limit=3")).json())];
