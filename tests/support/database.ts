@@ -1,4 +1,5 @@
 import { randomBytes } from "node:crypto";
+import { setTimeout as delay } from "node:timers/promises";
 import { fileURLToPath } from "node:url";
 import { Client } from "pg";
 import { applyMigrations } from "../../lib/ops/apply-migrations";
@@ -36,7 +37,18 @@ export async function createDatabase(beside: string): Promise<ScratchDatabase> {
   await execute(beside, `CREATE DATABASE ${name}`);
   const address = new URL(beside);
   address.pathname = `/${name}`;
-  return { url: address.href, drop: () => execute(beside, `DROP DATABASE ${name} WITH (FORCE)`) };
+  return { url: address.href, drop: () => drop(beside, name) };
+}
+
+/** Refused while the server itself tidies up in it, after tests that write much; it soon has done. */
+async function drop(beside: string, name: string, tries = 20): Promise<void> {
+  try {
+    await execute(beside, `DROP DATABASE ${name} WITH (FORCE)`);
+  } catch (error) {
+    if (tries === 0) throw error;
+    await delay(500);
+    await drop(beside, name, tries - 1);
+  }
 }
 
 async function execute(databaseUrl: string, sql: string): Promise<void> {

@@ -1,5 +1,6 @@
 import "server-only";
 import type { LogEvent } from "@/lib/model/log/log-event";
+import { arrayLiteral } from "../array-literal";
 import { contentHash, sameBytes } from "../content-hash";
 import type { SpaceTransaction } from "../db";
 import { toColumns } from "./event-row";
@@ -38,37 +39,31 @@ export async function insertEvents(
   const rows = events.map(({ event, actorId, sentAt, clockOffsetMs }) => {
     const hash = eventHash(event, actorId);
     hashes.set(event.id, hash);
-    const { id, brewId, deviceId, deviceSeq, kind, occurredAt, value, unit, payload, targetId } = toColumns(event);
-    return {
-      space_id: spaceId,
-      id,
-      brew_id: brewId,
-      device_id: deviceId,
-      device_seq: deviceSeq,
-      actor_id: actorId,
-      kind,
-      occurred_at: occurredAt,
-      client_sent_at: sentAt,
-      clock_offset_ms: clockOffsetMs,
-      value,
-      unit,
-      payload,
-      target_id: targetId,
-      hash: Buffer.from(hash).toString("hex"),
-    };
+    return { ...toColumns(event), actorId, sentAt, clockOffsetMs, hash };
   });
-  const stored = await tx.$queryRaw<{ id: string }[]>`
-    INSERT INTO brew_event (space_id, id, brew_id, device_id, device_seq, actor_id, kind, occurred_at, client_sent_at,
+  const column = (valueOf: (row: (typeof rows)[number]) => string | number | null): string =>
+    arrayLiteral(rows.map(valueOf));
+  // One array a column: the database takes half as long again over the same as one JSON text.
+  // One row of the answer, for the client looks at each value of each row.
+  const [stored] = await tx.$queryRaw<{ ids: string | null }[]>`
+    WITH stored AS (INSERT INTO brew_event (space_id, id, brew_id, device_id, device_seq, actor_id, kind, occurred_at, client_sent_at,
                             clock_offset_ms, value, unit, payload, target_id, payload_hash)
-    SELECT space_id, id, brew_id, device_id, device_seq, actor_id, kind, occurred_at, client_sent_at,
+    SELECT ${spaceId}::uuid, id, brew_id, device_id, device_seq, actor_id, kind, occurred_at, client_sent_at,
            clock_offset_ms, value, unit, payload, target_id, decode(hash, 'hex')
-    FROM jsonb_to_recordset(${JSON.stringify(rows)}::jsonb) AS r (
-      space_id uuid, id uuid, brew_id uuid, device_id uuid, device_seq bigint, actor_id uuid, kind text,
-      occurred_at timestamptz, client_sent_at timestamptz, clock_offset_ms bigint, value double precision, unit text,
-      payload jsonb, target_id uuid, hash text)
+    FROM unnest(
+      ${column(({ id }) => id)}::uuid[], ${column(({ brewId }) => brewId)}::uuid[],
+      ${column(({ deviceId }) => deviceId)}::uuid[], ${column(({ deviceSeq }) => deviceSeq)}::bigint[],
+      ${column(({ actorId }) => actorId)}::uuid[], ${column(({ kind }) => kind)}::text[],
+      ${column(({ occurredAt }) => occurredAt)}::timestamptz[], ${column(({ sentAt }) => sentAt)}::timestamptz[],
+      ${column(({ clockOffsetMs }) => clockOffsetMs)}::bigint[], ${column(({ value }) => value)}::float8[],
+      ${column(({ unit }) => unit)}::text[], ${column(({ payload }) => JSON.stringify(payload))}::jsonb[],
+      ${column(({ targetId }) => targetId)}::uuid[], ${column(({ hash }) => Buffer.from(hash).toString("hex"))}::text[]
+    ) AS r (id, brew_id, device_id, device_seq, actor_id, kind, occurred_at, client_sent_at, clock_offset_ms, value, unit,
+            payload, target_id, hash)
     ON CONFLICT DO NOTHING
-    RETURNING id::text`;
-  const isStored = new Set(stored.map(({ id }) => id));
+    RETURNING id)
+    SELECT string_agg(id::text, ' ') AS ids FROM stored`;
+  const isStored = new Set(stored?.ids?.split(" ") ?? []);
   const others = events.map(({ event }) => event.id).filter((id) => !isStored.has(id));
   const kept = await keptHashes(tx, spaceId, others);
   return events.map(({ event: { id } }) => fateOf(id, isStored, kept, hashes.get(id)));

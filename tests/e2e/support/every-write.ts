@@ -3,6 +3,7 @@ import { FILE_WRITES } from "./file-writes";
 import { ORDER_WRITES } from "./order-writes";
 import { CLUB, ownTitle, writeRecipe } from "./own-recipe";
 import { planBrew } from "./planned-brew";
+import { SENSOR_WRITES } from "./sensor-writes";
 import { STOCK_WRITES } from "./stock-writes";
 
 interface Write {
@@ -176,6 +177,7 @@ export const WRITES: readonly Write[] = [
   ...ORDER_WRITES,
   ...FILE_WRITES,
   ...STOCK_WRITES,
+  ...SENSOR_WRITES,
   {
     what: "an invitation",
     by: "organiser",
