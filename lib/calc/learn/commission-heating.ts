@@ -22,8 +22,8 @@ export interface HeatingFigures {
   readonly scatter: Scatter;
   /** The fitted course of each run, minutes after its first reading. */
   readonly curves: readonly FittedCurve[];
-  /** Residuals over their uncertainty, run by run. */
-  readonly residuals: readonly (readonly number[])[];
+  /** Residuals over their uncertainty, run by run and reading by reading; null for one that does not count. */
+  readonly residuals: readonly (readonly (number | null)[])[];
   /** Readings next to the boil, which are not heating any more and do not count. */
   readonly leftOut: number;
 }
@@ -76,7 +76,6 @@ export function commissionHeating({ runs, boilingC, vesselHeatCapacity }: Heatin
   requireStated("vessel heat capacity", vesselHeatCapacity, joulesPerKelvin.range);
   for (const run of runs) requireRun(run);
   const below = runs.map((run) => belowBoil(run, boilingC));
-  const leftOut = below.reduce((sum, run, r) => sum + (runs[r]?.readings.length ?? 0) - run.readings.length, 0);
   const wrong = below.map(problemOf).findIndex((problem) => problem !== null);
   const problem = below[wrong] === undefined ? null : problemOf(below[wrong]);
   if (problem !== null) return { ok: false, reason: problem, run: wrong };
@@ -89,12 +88,14 @@ export function commissionHeating({ runs, boilingC, vesselHeatCapacity }: Heatin
     const x = fit.ok ? fit.estimates.map(({ value }) => value) : model.unknowns.map(({ start }) => start);
     return { ok: false, reason: "not-separable", needs: whatWouldTell({ model, extended, x, boilingC }) };
   }
-  return figuresOf(model, fit, vesselHeatCapacity, leftOut);
+  return { ...figuresOf(model, fit, vesselHeatCapacity), ...countedOf(runs, fit, boilingC) };
 }
 
+const counts = ({ kind }: HeatingRun, celsius: number, boilingC: Celsius): boolean =>
+  kind === "cooling" || celsius <= boilingC - NEXT_TO_BOIL_K;
+
 function belowBoil(run: HeatingRun, boilingC: Celsius): HeatingRun {
-  if (run.kind === "cooling") return run;
-  return { ...run, readings: run.readings.filter(({ celsius }) => celsius <= boilingC - NEXT_TO_BOIL_K) };
+  return { ...run, readings: run.readings.filter(({ celsius }) => counts(run, celsius, boilingC)) };
 }
 
 function problemOf({ kind, readings }: HeatingRun): "too-few-readings" | "does-not-rise" | "does-not-fall" | null {
@@ -121,7 +122,20 @@ function isTold(fit: Fitted, runs: readonly HeatingRun[], boilingC: Celsius): bo
   });
 }
 
-function figuresOf(model: HeatingModel, fit: Fitted, stated: Stated, leftOut: number): HeatingFigures {
+// Residuals come for the readings that count, in their order; each goes back to its own reading.
+function countedOf(
+  runs: readonly HeatingRun[],
+  fit: Fitted,
+  boilingC: Celsius,
+): Pick<HeatingFigures, "residuals" | "leftOut"> {
+  let taken = 0;
+  const residuals = runs.map((run) =>
+    run.readings.map(({ celsius }) => (counts(run, celsius, boilingC) ? (fit.residuals[taken++] ?? null) : null)),
+  );
+  return { residuals, leftOut: residuals.flat().filter((residual) => residual === null).length };
+}
+
+function figuresOf(model: HeatingModel, fit: Fitted, stated: Stated): Omit<HeatingFigures, "residuals" | "leftOut"> {
   const x = fit.estimates.map(({ value }) => value);
   const estimate = <Q extends number>(at: number, make: (value: number) => Q): Estimate<Q> => ({
     // A kettle that loses next to nothing may come out a hair below it.
@@ -129,7 +143,6 @@ function figuresOf(model: HeatingModel, fit: Fitted, stated: Stated, leftOut: nu
     standardError: fit.estimates[at]?.standardError ?? 0,
   });
   const vessel = estimate(VESSEL, joulesPerKelvin);
-  let taken = 0;
   return {
     ok: true,
     power: model.runs.some(({ kind }) => kind === "heating") ? estimate(POWER, watts) : null,
@@ -142,7 +155,5 @@ function figuresOf(model: HeatingModel, fit: Fitted, stated: Stated, leftOut: nu
       const times = Array.from({ length: CURVE_PIECES + 1 }, (_, i) => (lengthS * i) / CURVE_PIECES);
       return model.course(x, r, times).map((here, i) => [(times[i] ?? 0) / 60, here] as const);
     }),
-    residuals: model.runs.map(({ readings }) => fit.residuals.slice(taken, (taken += readings.length))),
-    leftOut,
   };
 }

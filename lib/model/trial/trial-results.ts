@@ -56,7 +56,7 @@ export function trialResults(runs: readonly TrialRun[], equipment: Equipment): T
   const of = (...parts: readonly TrialPart[]): readonly TrialRun[] =>
     runs.filter(({ part, readings }) => parts.includes(part) && readings.length > 0);
   const heating = heatingResult(of("heating", "cooling"), equipment);
-  const boilOff = of("boil-off");
+  const boilOff = withEnough(of("boil-off"), 2);
   const marks = of("marks")
     .toSorted((a, b) => a.run - b.run)
     .at(-1);
@@ -65,9 +65,7 @@ export function trialResults(runs: readonly TrialRun[], equipment: Equipment): T
     boilOff:
       boilOff.length === 0
         ? null
-        : result(boilOff, () =>
-            commissionBoilOff({ runs: withEnough(boilOff, 2).map(boilOffRun), boilingC: boilsAt(equipment) }),
-          ),
+        : result(boilOff, () => commissionBoilOff({ runs: boilOff.map(boilOffRun), boilingC: boilsAt(equipment) })),
     chill: chillResult(of("chill"), equipment, heating?.outcome ?? null),
     deadSpace: deadSpaceResults(of("dead space")),
     marks: marks === undefined ? null : result([marks], () => dipStick({ unit: unitOf(marks), pours: pours(marks) })),

@@ -123,6 +123,7 @@ describe("commissionHeating", () => {
     const last = { seconds: 3900, celsius: celsius(99.5), sd: 0.3 };
     const found = figures([{ ...run, readings: [...run.readings, last, { ...last, seconds: 4500 }] }]);
     expect(found.leftOut).toBe(2);
+    expect(found.residuals[0]?.slice(-2)).toEqual([null, null]);
     expectWithin(found.power?.value ?? NaN, 2400, 1);
   });
 });
