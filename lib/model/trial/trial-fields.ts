@@ -18,8 +18,6 @@ export const TRIAL_FIELDS = {
   minutes: measuredField("Time it took", "minutes", minutes, { min: 0.2, max: 600 }),
 } as const;
 
-export type TrialField = keyof typeof TRIAL_FIELDS;
-
 /** Where the water of a dip-stick stands. */
 export const MARK_RANGE = { ...DIP_STICK_RANGE.reading, unit: "" };
 
@@ -37,8 +35,3 @@ export const USUAL_SD = {
   /** A numbered mark, as a part of a mark. */
   mark: 0.05,
 } as const;
-
-/** The uncertainty of a volume that a jug or a mark told. */
-export function usualLitresSd(volume: number): number {
-  return Math.max(USUAL_SD.leastLitres, USUAL_SD.volumeShare * volume);
-}

@@ -23,8 +23,6 @@ export interface TrialLine {
   readonly acceptedRev: number | null;
 }
 
-export const newTrial = z.strictObject({ equipmentId: recordId });
-
 /** Which figures a brewer takes, with the values that the page showed. */
 export const figureAcceptance = z.strictObject({
   trialId: recordId,
