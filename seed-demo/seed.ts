@@ -15,6 +15,7 @@ import { seedOrders } from "./orders";
 import { DEMO_CLUB, DEMO_OUTSIDER, DEMO_PASSWORD, DEMO_PEOPLE, type DemoPerson } from "./people";
 import { DEMO_RECIPES, type DemoRecipe } from "./recipes";
 import { callDemoBrew, changeDemoPlan, DEMO_HARD_WATER, joinDemoBrew } from "./shared-brew";
+import { seedTrial } from "./trial";
 
 const HOUR_MS = 3_600_000;
 const SEED = 1_812_433;
@@ -51,6 +52,8 @@ export async function seedDemoClub(): Promise<void> {
   await seedPublication(recipes);
   await seedIngredients();
   await seedBrews(kettles, recipes);
+  const { id: equipmentId, thing: pot } = requireKept(kettles, ({ equipment }) => equipment.name === "Test pot");
+  await as(pot.owner, (member) => seedTrial(member, { ...pot, equipmentId, noise: new Noise(SEED) }));
   await seedOrders({
     as,
     recipeId: requireKept(recipes, (recipe) => recipe.key === "porter").id,

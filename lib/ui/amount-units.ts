@@ -95,6 +95,9 @@ const UNITS: Readonly<Record<Dimension, Spellings>> = {
     [["kPa"], times(0.01)],
   ],
   energyContent: [[["kcal/L"], same]],
+  heatLoss: [[["W/K"], same]],
+  heatCapacity: [[["J/K"], same]],
+  evaporation: [[["kg/h"], same]],
 };
 
 /** How a unit written by a person converts; null when it is no unit of this dimension. */

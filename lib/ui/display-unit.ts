@@ -118,6 +118,9 @@ const CHOOSERS: Readonly<Record<Dimension, Chooser>> = {
     { unit: "psi", spoken: "pounds per square inch", digits: 1, fromLibrary: scaled(psiFromBar(bar(1))) },
   ),
   energyContent: fixed("kcal/L", "kilocalories per litre", 0),
+  heatLoss: fixed("W/K", "watts per kelvin", 1),
+  heatCapacity: fixed("J/K", "joules per kelvin", 0),
+  evaporation: fixed("kg/h", "kilograms an hour", 2),
 };
 
 /** The unit in which somebody reads a dimension. */

@@ -79,6 +79,23 @@ export function eventRow(brew: Row, actorId: string): Row {
   };
 }
 
+/** A thermometer read in a commissioning trial. */
+export function trialReadingRow(trial: Row, actorId: string): Row {
+  return {
+    space_id: trial.space_id,
+    id: randomUUID(),
+    trial_id: trial.id,
+    part: "heating",
+    run: 1,
+    kind: "temperature",
+    occurred_at: new Date("2026-03-01T10:00:00Z"),
+    value: 42.5,
+    payload: { sd: 0.3 },
+    actor_id: actorId,
+    payload_hash: HASH,
+  };
+}
+
 /** The first plan of a shared brew of the brew's recipe, which holds what the recipe says. */
 export function planRow({ space_id, shared_brew_id, recipe_id, recipe_rev, brewer_user_id }: Row): Row {
   return {

@@ -10,6 +10,7 @@ export const SOURCE_TITLES = {
   "balinski-young-1982": "Balinski and Young 1982, Fair Representation: the largest remainder",
   "balling-1865": "Balling 1865: extract, alcohol and attenuation",
   "barth-zaman-2015": "Barth and Zaman 2015: influence of water on mash pH",
+  "birge-1932": "Birge 1932: errors of values that scatter more than stated",
   "bjcp-score-sheet": "Beer score sheet of 50 points",
   "bjorck-1967": "Björck 1967: least squares with refinement",
   "brandam-2003": "Brandam and others 2003: hydrolysis of starch during mashing",

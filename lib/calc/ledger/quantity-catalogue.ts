@@ -22,7 +22,10 @@ export type Dimension =
   | "cells"
   | "carbonation"
   | "pressure"
-  | "energyContent";
+  | "energyContent"
+  | "heatLoss"
+  | "heatCapacity"
+  | "evaporation";
 
 interface CatalogueEntry {
   readonly station: Station;

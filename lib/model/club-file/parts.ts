@@ -73,6 +73,13 @@ export const CLUB_PARTS: readonly ClubPart[] = [
     people: [],
     checked: { figures: equipmentInput },
   },
+  {
+    table: "commissioning_trial",
+    key: ["id"],
+    ids: ["id", "equipment_id"],
+    people: ["begun_by", "accepted_by"],
+  },
+  { table: "trial_reading", key: ["id"], ids: ["id", "trial_id", "replaces"], people: ["actor_id"] },
   { table: "ingredient", key: ["id"], ids: ["id"], people: ["created_by"] },
   { table: "ingredient_lot", key: ["id"], ids: ["id"], people: ["owner_user_id", "created_by"] },
   {

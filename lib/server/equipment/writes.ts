@@ -5,7 +5,7 @@ import type { EquipmentChange, NewEquipment } from "@/lib/model/equipment";
 import type { SaveOutcome } from "@/lib/model/save-outcome";
 import { AppError } from "../app-error";
 import { contentHash, sameBytes } from "../content-hash";
-import { inSpace, toJson } from "../db";
+import { inSpace, toJson, type SpaceTransaction } from "../db";
 import { requireAbility } from "../permissions";
 import { LostRace, unlessStale } from "../save-race";
 import type { Member } from "../session";
@@ -25,42 +25,46 @@ export async function createEquipment(member: Member, { equipment }: NewEquipmen
 /** Adds a revision to an equipment profile, if `baseRev` is still the newest one. */
 export function saveEquipment(member: Member, change: EquipmentChange): Promise<SaveOutcome> {
   return unlessStale(
-    () => insertRevision(member, change),
+    () => inSpace(member.spaceId, member.userId, (tx) => addRevision(tx, member, change)),
     () => presentHead(member, change.id),
   );
 }
 
-function insertRevision(member: Member, { id, baseRev, equipment }: EquipmentChange): Promise<SaveOutcome> {
-  const { spaceId, userId } = member;
-  return inSpace(spaceId, userId, async (tx): Promise<SaveOutcome> => {
-    const head = await tx.equipment.findUnique({
-      where: { spaceId_id: { spaceId, id } },
-      select: { headRev: true, ownerUserId: true },
-    });
-    if (head === null) throw new AppError("NOT_FOUND", "There is no such equipment here.");
-    if (!mayChangeEquipment(member, head.ownerUserId)) {
-      throw new AppError("FORBIDDEN", "Only the owner of this equipment or an organiser changes it.");
-    }
-    if (head.headRev !== baseRev) return { ok: false, reason: "stale", headRev: head.headRev };
-    const base = await tx.equipmentRevision.findUniqueOrThrow({
-      where: { spaceId_equipmentId_rev: { spaceId, equipmentId: id, rev: baseRev } },
-      select: { contentHash: true },
-    });
-    const columns = columnsOf(equipment);
-    if (sameBytes(base.contentHash, columns.contentHash)) return { ok: false, reason: "unchanged" };
-
-    const rev = baseRev + 1;
-    await tx.equipmentRevision.create({ data: { spaceId, equipmentId: id, rev, ...columns } });
-    const { count } = await tx.equipment.updateMany({
-      where: { spaceId, id, headRev: baseRev },
-      data: { headRev: rev, name: equipment.name },
-    });
-    if (count !== 1) throw new LostRace();
-    return { ok: true, rev };
+/** The same within a transaction of the caller, who runs it in `unlessStale`. */
+export async function addRevision(
+  tx: SpaceTransaction,
+  member: Member,
+  { id, baseRev, equipment }: EquipmentChange,
+): Promise<SaveOutcome> {
+  const { spaceId } = member;
+  const head = await tx.equipment.findUnique({
+    where: { spaceId_id: { spaceId, id } },
+    select: { headRev: true, ownerUserId: true },
   });
+  if (head === null) throw new AppError("NOT_FOUND", "There is no such equipment here.");
+  if (!mayChangeEquipment(member, head.ownerUserId)) {
+    throw new AppError("FORBIDDEN", "Only the owner of this equipment or an organiser changes it.");
+  }
+  if (head.headRev !== baseRev) return { ok: false, reason: "stale", headRev: head.headRev };
+  const base = await tx.equipmentRevision.findUniqueOrThrow({
+    where: { spaceId_equipmentId_rev: { spaceId, equipmentId: id, rev: baseRev } },
+    select: { contentHash: true },
+  });
+  const columns = columnsOf(equipment);
+  if (sameBytes(base.contentHash, columns.contentHash)) return { ok: false, reason: "unchanged" };
+
+  const rev = baseRev + 1;
+  await tx.equipmentRevision.create({ data: { spaceId, equipmentId: id, rev, ...columns } });
+  const { count } = await tx.equipment.updateMany({
+    where: { spaceId, id, headRev: baseRev },
+    data: { headRev: rev, name: equipment.name },
+  });
+  if (count !== 1) throw new LostRace();
+  return { ok: true, rev };
 }
 
-async function presentHead({ spaceId, userId }: Member, id: string): Promise<number> {
+/** The newest revision of a profile that is there. */
+export async function presentHead({ spaceId, userId }: Member, id: string): Promise<number> {
   const head = await inSpace(spaceId, userId, (tx) =>
     tx.equipment.findUniqueOrThrow({ where: { spaceId_id: { spaceId, id } }, select: { headRev: true } }),
   );

@@ -104,6 +104,7 @@ function FigureRow({ name, label, unit, how, figure, problems, onChange }: Figur
           onType={(count) => change({ count })}
         />
       </div>
+      {figure.basis === undefined ? null : <p className="text-sm text-muted">By: {figure.basis}.</p>}
     </fieldset>
   );
 }

@@ -66,6 +66,7 @@ function textsOf(
 
 function originOf(field: ProfileField, { figures }: EquipmentDraft): string {
   if (field.kind === "choice" || !isFigure(field.name)) return "";
-  const { from, count } = figures[field.name];
+  const { from, count, basis } = figures[field.name];
+  if (basis !== undefined) return `${from}, ${basis}`;
   return count.text === "0" ? from : `${from}, ${count.text} brews`;
 }

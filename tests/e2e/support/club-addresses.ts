@@ -14,12 +14,14 @@ export async function findDemoRecords(page: Page): Promise<AddressParts> {
 }
 
 async function readRecords(page: Page): Promise<AddressParts> {
+  const equipment = await idOf(page, "/equipment", "Test pot");
   const order = await idOf(page, "/orders", "Summer malt order");
   return {
     space: "hollowmere",
     recipe: await idOf(page, "/recipes", "Old Hundredweight"),
     revision: "1",
-    equipment: await idOf(page, "/equipment", "Test pot"),
+    equipment,
+    trial: await idOf(page, `/equipment/${equipment}`, /^Trial of/),
     brew: await idOf(page, "/brews?state=closed", "Millrace Pale Ale"),
     sharedBrew: await idOf(page, "/shared-brews", "Autumn shared brew: Millrace Pale Ale"),
     ingredient: await idOf(page, "/ingredients?whose=club&kind=yeast", "Club house ale yeast (invented)"),
@@ -59,6 +61,7 @@ export function nowhere(space: string): AddressParts {
     recipe: id,
     revision: "1",
     equipment: id,
+    trial: id,
     brew: id,
     sharedBrew: id,
     ingredient: id,

@@ -86,6 +86,33 @@ export const WRITES: readonly Write[] = [
     words: /revision 1\./,
   },
   {
+    what: "a trial with water",
+    by: "member",
+    refusal: /Only the owner of this equipment or an organiser commissions it/,
+    prepare: async (page) => {
+      await page.goto(`${CLUB}/equipment`);
+      await page.getByRole("link", { name: "Test pot" }).click();
+    },
+    button: "Commission with water",
+    words: /^Trial of/,
+  },
+  {
+    what: "figures of a trial",
+    by: "member",
+    refusal: /Only the owner of this equipment or an organiser changes it/,
+    prepare: async (page) => {
+      await page.goto(`${CLUB}/equipment`);
+      await page.getByRole("link", { name: "Test pot" }).click();
+      await page
+        .getByRole("link", { name: /^Trial of/ })
+        .last()
+        .click();
+      await expect(page.getByText("Everything is on the server.")).toBeVisible();
+    },
+    button: /^Save as revision/,
+    words: /took figures of this trial/,
+  },
+  {
     what: "a brew",
     by: "member",
     refusal: /Only members and organisers brew here/,

@@ -1,7 +1,7 @@
 import { randomUUID } from "node:crypto";
 import type { Client } from "pg";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { eventRow, fillSpace, lotRow, spaceRows } from "../../support/content-rows";
+import { eventRow, fillSpace, lotRow, spaceRows, trialReadingRow } from "../../support/content-rows";
 import { connectAs, insert } from "../../support/sql-session";
 
 const HERE = { spaceId: randomUUID(), userId: randomUUID() };
@@ -12,6 +12,7 @@ const TABLES = [
   "audit_log",
   "ingredient_lot_movement",
   "recipe_leftover",
+  "trial_reading",
 ];
 
 let app: Client;
@@ -36,6 +37,9 @@ beforeAll(async () => {
     imported_by: HERE.userId,
   };
   await insert(app, "recipe_leftover", { space_id, recipe_id, rev, ...leftover });
+  const trial = { space_id, id: randomUUID(), equipment_id: rows.equipment.id, begun_by: HERE.userId };
+  await insert(app, "commissioning_trial", trial);
+  await insert(app, "trial_reading", trialReadingRow(trial, HERE.userId));
   await insert(app, "audit_log", { action: "test", outcome: "ok", space_id: HERE.spaceId });
 });
 

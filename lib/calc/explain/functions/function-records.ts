@@ -18,6 +18,7 @@ import { JUDGING_TEST_FUNCTIONS } from "./judging-test-functions";
 import { KETTLE_FUNCTIONS } from "./kettle-functions";
 import { KETTLE_READING_FUNCTIONS } from "./kettle-reading-functions";
 import { LAUTER_FUNCTIONS } from "./lauter-functions";
+import { LEARN_FUNCTIONS } from "./learn-functions";
 import { LEDGER_FUNCTIONS } from "./ledger-functions";
 import { MASH_FUNCTIONS } from "./mash-functions";
 import { NUMERICS_FUNCTIONS } from "./numerics-functions";
@@ -55,6 +56,7 @@ export const SUBJECT_FUNCTIONS: readonly FunctionRecord[] = [
   ...KETTLE_FUNCTIONS,
   ...KETTLE_READING_FUNCTIONS,
   ...LAUTER_FUNCTIONS,
+  ...LEARN_FUNCTIONS,
   ...LEDGER_FUNCTIONS,
   ...MASH_FUNCTIONS,
   ...NUMERICS_FUNCTIONS,

@@ -4,9 +4,13 @@ import { cache } from "react";
 import { CAUTIONS } from "@/lib/calc/runsheet";
 import { findEquipment } from "@/lib/server/equipment/reads";
 import { requireMember } from "@/lib/server/session";
+import { listTrials } from "@/lib/server/trials/reads";
 import { Caution } from "@/lib/ui/caution";
+import { DipStickTableView } from "@/lib/ui/equipment/dip-stick-table";
 import { ProfileSheet } from "@/lib/ui/equipment/profile-sheet";
+import { beginTrialAction } from "./actions";
 import { ProfileScreen } from "./profile-screen";
+import { TrialSection } from "./trial-section";
 
 interface ProfilePageProps {
   readonly params: Promise<{ readonly space: string; readonly equipment: string }>;
@@ -26,6 +30,7 @@ export default async function ProfilePage({ params }: ProfilePageProps) {
   const { space, equipment: id } = await params;
   const { member, profile } = await read(space, id);
   const { equipment, ownerName, rev, mayWrite } = profile;
+  const { dipStick } = equipment.kettle;
   return (
     <>
       <h1>{equipment.name}</h1>
@@ -35,6 +40,12 @@ export default async function ProfilePage({ params }: ProfilePageProps) {
       <div className="mb-6">
         <Caution>{CAUTIONS.mains}</Caution>
       </div>
+      <TrialSection
+        space={space}
+        equipmentId={id}
+        trials={await listTrials(member, id)}
+        begin={mayWrite ? beginTrialAction.bind(null, space, id) : null}
+      />
       {mayWrite ? (
         <ProfileScreen
           space={member.spaceSlug}
@@ -45,6 +56,15 @@ export default async function ProfilePage({ params }: ProfilePageProps) {
         />
       ) : (
         <ProfileSheet equipment={equipment} preferences={member.preferences} />
+      )}
+      {dipStick === undefined ? null : (
+        <section className="mt-8 max-w-md">
+          <DipStickTableView
+            table={dipStick}
+            caption={dipStick.basis === undefined ? "Dip-stick" : `Dip-stick, by ${dipStick.basis}`}
+            preferences={member.preferences}
+          />
+        </section>
       )}
     </>
   );

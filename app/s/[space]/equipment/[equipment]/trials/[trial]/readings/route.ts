@@ -1,0 +1,35 @@
+import { trialDelivery } from "@/lib/model/trial/trial-entry";
+import { apiRoute } from "@/lib/server/api-route";
+import { AppError } from "@/lib/server/app-error";
+import { optionalViewer, proveMember } from "@/lib/server/session";
+import { recordEntries } from "@/lib/server/trials/record-entries";
+
+interface TrialContext {
+  readonly params: Promise<{ readonly space: string; readonly equipment: string; readonly trial: string }>;
+}
+
+/** Takes what was read, as often as it is sent, and answers with all that the trial has. */
+export const POST = apiRoute(async (request: Request, { params }: TrialContext) => {
+  const { space, equipment, trial } = await params;
+  // A redirect to the sign-in page would look like an answer to a page that only wants to be rid of its readings.
+  const viewer = await optionalViewer();
+  if (viewer === null) {
+    throw new AppError(
+      "UNAUTHENTICATED",
+      "You are no longer signed in. Sign in on another tab; the readings stay on this device.",
+    );
+  }
+  const member = await proveMember(viewer, space);
+  if (member === null) throw new AppError("NOT_FOUND", "There is no such trial here.");
+  const { entries } = trialDelivery.parse(await readJson(request));
+  const answer = await recordEntries(member, { equipmentId: equipment, trialId: trial, entries });
+  return Response.json(answer, { headers: { "Cache-Control": "no-store" } });
+});
+
+async function readJson(request: Request): Promise<unknown> {
+  try {
+    return await request.json();
+  } catch {
+    throw new AppError("INVALID", "The entries are not JSON.");
+  }
+}
