@@ -44,6 +44,20 @@ module.exports = {
       to: { path: "^(lib/(server|ops)|app)" },
     },
     {
+      name: "day-needs-no-server",
+      severity: "error",
+      comment: "The brew day starts without a network: ask over HTTP, and keep the answer in lib/day/store.",
+      from: { path: "^lib/day" },
+      to: { path: "^(lib/(server|ops)|app|node_modules/next/)" },
+    },
+    {
+      name: "day-is-a-page-of-its-own",
+      severity: "error",
+      comment: "Link to /brew-day; its code is bundled apart. Only what a device keeps may be forgotten from elsewhere.",
+      from: { path: "^(app|lib/(ui|model|server))" },
+      to: { path: "^lib/day/(?!store/forget-device)" },
+    },
+    {
       name: "one-door-to-prisma",
       severity: "error",
       comment: "Go through lib/server/db.ts.",

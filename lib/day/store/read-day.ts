@@ -51,10 +51,3 @@ export async function keepEntries(database: DayDatabase, brewId: string, entries
   for (const entry of entries) await transaction.store.put({ id: entry.event.id, brewId, entry });
   await transaction.done;
 }
-
-/** Forgets the sheets of everybody; what is not on the server yet stays. For signing out on a shared device. */
-export async function forgetSheets(database: DayDatabase): Promise<void> {
-  const transaction = database.transaction(["sheets", "acknowledged"], "readwrite", STRICT);
-  await Promise.all([transaction.objectStore("sheets").clear(), transaction.objectStore("acknowledged").clear()]);
-  await transaction.done;
-}

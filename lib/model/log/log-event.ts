@@ -136,8 +136,6 @@ export interface Voided {
 export type EventContent =
   Measured | StepAct | TimerAct | AdditionMade | Pitched | Packaged | NoteWritten | PhotoTaken | Correction | Voided;
 
-export type EventKind = EventContent["kind"];
-
 /** One event of a brew's log. It is made once and never changed. */
 export type LogEvent = EventStamp & EventContent;
 

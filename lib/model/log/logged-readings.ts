@@ -64,11 +64,3 @@ function versionOf(entry: LogEntry): ReadingVersion {
   if (event.kind === "void") return { ...common, measured: null, why: event.why };
   return { ...common, measured: isMeasured(event) ? event : null, why: "" };
 }
-
-/** The reading that counts for a quantity: the last one that nobody has voided. */
-export function countingReading(
-  readings: readonly LoggedReading[],
-  quantity: Measured["quantity"],
-): LoggedReading | null {
-  return readings.findLast((each) => each.measured.quantity === quantity && !each.isVoid) ?? null;
-}

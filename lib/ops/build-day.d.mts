@@ -1,0 +1,1 @@
+export declare function ensureDay(): Promise<void>;
