@@ -1,6 +1,7 @@
 /**
  * `npm run bench`: how fast the calculation and the pages are, as ratios within one run.
- * `npm run bench -- calculation pages` runs these parts alone; the others are search, keystrokes, kettles and ingestion.
+ * `npm run bench -- calculation pages` runs these parts alone; the others are search, keystrokes, kettles,
+ * ingestion and brew-day.
  */
 import { randomBytes } from "node:crypto";
 import { mkdtemp, rm } from "node:fs/promises";
@@ -18,7 +19,7 @@ import { serve } from "./server.mjs";
 import { onShutdown } from "./shutdown.mjs";
 
 // Each against the built app, in a demo club of its own.
-const SERVED = ["pages", "keystrokes", "kettles", "ingestion"];
+const SERVED = ["pages", "keystrokes", "kettles", "ingestion", "brew-day"];
 const PARTS = ["calculation", "search", ...SERVED];
 
 await runCommand(async () => {

@@ -85,11 +85,17 @@ export function stickUnit({ unit }: KettleDipStick): string {
   return unit === "mm" ? "mm" : "marks";
 }
 
+/** Wort boils a little above this; the densities end here, and the difference is below a thousandth. */
+const HOTTEST_C = 100;
+
 /** The same liquid at the temperature for which the ledger states it: through 20 °C and back. */
 function atReference(read: number, readC: number, { referenceC, plato }: VolumeReading): number {
   const strength = degreesPlato(plato);
-  const cold = volumeAtReference({ litres: litres(read), celsius: celsius(readC), plato: strength });
-  const oneCold = volumeAtReference({ litres: litres(1), celsius: celsius(referenceC), plato: strength });
+  // What is far above the boil is a slip of the pen, and refused by the library.
+  const at = (temperature: number) =>
+    celsius(temperature < HOTTEST_C + 3 ? Math.min(HOTTEST_C, temperature) : temperature);
+  const cold = volumeAtReference({ litres: litres(read), celsius: at(readC), plato: strength });
+  const oneCold = volumeAtReference({ litres: litres(1), celsius: at(referenceC), plato: strength });
   return cold / oneCold;
 }
 
