@@ -4,7 +4,7 @@ import type { TrialLog } from "./use-trial-log";
 export function DeliveryLine({ log }: { readonly log: TrialLog }) {
   const { entries, pendingCount, trouble, refused } = log;
   return (
-    <div className="no-print">
+    <div className="no-print mb-4">
       <p role="status" className={pendingCount > 0 ? "text-accent" : "text-muted"}>
         {words(entries.length, pendingCount, trouble)}
       </p>

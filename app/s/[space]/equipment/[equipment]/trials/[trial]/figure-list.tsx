@@ -14,7 +14,7 @@ interface FigureListProps {
 /** What the trial tells by now, each number leading to its explanation. */
 export function FigureList({ figures, preferences, onExplain }: FigureListProps) {
   return (
-    <dl className="grid gap-x-8 gap-y-3 sm:grid-cols-2">
+    <dl className="my-4 grid gap-x-8 gap-y-3 sm:grid-cols-2">
       {figures.map((figure) => {
         const { label, estimate, dimension } = figure;
         return (
@@ -28,6 +28,7 @@ export function FigureList({ figures, preferences, onExplain }: FigureListProps)
                   dimension={dimension}
                   interval={intervalOfSd(estimate.value, estimate.standardError)}
                   preferences={preferences}
+                  digits={dimension === "volume" ? 2 : undefined}
                 />
                 <span className="sr-only">. Explain</span>
               </button>

@@ -25,11 +25,12 @@ export function PartChooser({ part, runs, onChoose }: PartChooserProps) {
             onClick={() => onChoose(each)}
           >
             {PART_GUIDES[each].title}
-            <span className="ms-1 font-normal">
-              {count === 0 ? "" : `(${String(count)}`}
-              {count === 0 ? "" : <span className="sr-only"> readings</span>}
-              {count === 0 ? "" : ")"}
-            </span>
+            {count === 0 ? null : (
+              <span className="ms-1 font-normal">
+                <span aria-hidden>({count})</span>
+                <span className="sr-only">{count === 1 ? "1 reading" : `${String(count)} readings`}</span>
+              </span>
+            )}
           </button>
         );
       })}

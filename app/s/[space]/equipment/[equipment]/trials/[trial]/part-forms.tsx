@@ -30,21 +30,23 @@ export function PartForms(props: PartFormsProps) {
   const stated = here?.conditions?.entry ?? null;
   // Marks and dead space have a usual answer; the others cannot be computed before they are told.
   const mayRead = conditions.length === 0 || stated !== null || part === "marks" || part === "dead space";
+  const statement =
+    conditions.length === 0 ? null : (
+      <MeasureForm
+        key={`conditions ${part} ${String(run)} ${stated?.id ?? ""}`}
+        legend={stated === null ? `First, for run ${String(run)}` : `As stated for run ${String(run)}`}
+        name="conditions"
+        fields={conditions}
+        values={stated === null ? lastStated(ofPart) : valuesOf(stated)}
+        preferences={preferences}
+        button={stated === null ? "Save this" : "Save the change"}
+        isKept
+        onSave={(values, at) => onAdd(conditionsEntry(part, madeNow(run, at, stated?.id ?? null), values))}
+      />
+    );
   return (
     <div className="flex flex-col gap-6">
-      {conditions.length === 0 ? null : (
-        <MeasureForm
-          key={`conditions ${part} ${String(run)} ${stated?.id ?? ""}`}
-          legend={stated === null ? `First, for run ${String(run)}` : `As stated for run ${String(run)}`}
-          name="conditions"
-          fields={conditions}
-          values={stated === null ? lastStated(ofPart) : valuesOf(stated)}
-          preferences={preferences}
-          button={stated === null ? "Save this" : "Save the change"}
-          isKept
-          onSave={(values, at) => onAdd(conditionsEntry(part, madeNow(run, at, stated?.id ?? null), values))}
-        />
-      )}
+      {stated === null ? statement : null}
       {mayRead ? (
         <MeasureForm
           key={`reading ${part} ${String(run)} ${unit}`}
@@ -59,6 +61,12 @@ export function PartForms(props: PartFormsProps) {
           onSave={(values, at) => onAdd(readingEntry(part, madeNow(run, at, null), values, isCounterflow))}
         />
       ) : null}
+      {stated === null ? null : (
+        <details>
+          <summary className="target">As stated for run {run}</summary>
+          {statement}
+        </details>
+      )}
     </div>
   );
 }

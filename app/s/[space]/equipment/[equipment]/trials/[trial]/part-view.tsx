@@ -47,7 +47,12 @@ export function PartView(props: PartViewProps) {
       <h2 id="part" className="mb-3">
         {guide.title}
       </h2>
-      <GuideText guide={guide} steps={part === "chill" && isCounterflow ? COUNTERFLOW_STEPS : guide.steps} />
+      <GuideText
+        key={part}
+        guide={guide}
+        steps={part === "chill" && isCounterflow ? COUNTERFLOW_STEPS : guide.steps}
+        isBegun={here !== null && here.readings.length > 0}
+      />
       <RunChooser numbers={numbers} run={run} mayWrite={mayWrite} onChoose={onRun} />
       <div className="grid gap-8 lg:grid-cols-2">
         {mayWrite ? (

@@ -30,8 +30,7 @@ export function RunChart({ run, title, curve, residuals, preferences }: RunChart
       y={{ label: isBoil ? "Water left" : "Temperature", unit }}
       planned={fitted}
       measured={dots}
-      plannedLabel={curve.length === 0 ? "" : "fitted"}
-      measuredLabel="measured"
+      plannedLabel={curve.length === 0 ? "" : "line fitted, dots read"}
     />
   );
 }
