@@ -18,8 +18,9 @@ export function FieldTable({ caption, schema }: FieldTableProps) {
   return (
     <DataTable<SchemaField>
       caption={caption}
+      captionHidden
       columns={[
-        { id: "name", label: "Field", cell: ({ name }) => <code>{name}</code> },
+        { id: "name", label: "Field", cell: ({ name }) => <code className="whitespace-nowrap">{name}</code> },
         { id: "type", label: "Type", cell: ({ type }) => type },
         { id: "needed", label: "Needed", cell: ({ isNeeded }) => (isNeeded ? "yes" : "no") },
         { id: "description", label: "What it says", cell: ({ description }) => description },

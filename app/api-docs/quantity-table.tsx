@@ -8,8 +8,13 @@ export function QuantityTable() {
   return (
     <DataTable
       caption="Quantities"
+      captionHidden
       columns={[
-        { id: "quantity", label: "Quantity", cell: ({ quantity }) => <code>{quantity}</code> },
+        {
+          id: "quantity",
+          label: "Quantity",
+          cell: ({ quantity }) => <code className="whitespace-nowrap">{quantity}</code>,
+        },
         { id: "what", label: "What is measured", cell: ({ quantity }) => loggedLabel(quantity) },
         { id: "range", label: "Range", cell: ({ min, max, unit }) => `${String(min)} to ${String(max)} ${unit}` },
       ]}

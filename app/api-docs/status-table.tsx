@@ -10,6 +10,7 @@ export function StatusTable({ responses }: StatusTableProps) {
   return (
     <DataTable
       caption="Status"
+      captionHidden
       columns={[
         { id: "status", label: "Status", cell: ({ status }) => status },
         { id: "words", label: "What it means", cell: ({ words }) => words },

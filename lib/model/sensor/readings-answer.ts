@@ -12,10 +12,10 @@ const result = z.strictObject({
 
 /** What became of each reading of a request. */
 export const readingsAnswer = z.strictObject({
-  stored: z.int().min(0),
-  duplicate: z.int().min(0),
-  rejected: z.int().min(0),
-  results: z.array(result),
+  stored: z.int().min(0).meta({ description: "How many are in the log now." }),
+  duplicate: z.int().min(0).meta({ description: "How many were there already." }),
+  rejected: z.int().min(0).meta({ description: "How many were not taken." }),
+  results: z.array(result).meta({ description: "What became of each, with the reason where it was not taken." }),
 });
 export type ReadingsAnswer = z.output<typeof readingsAnswer>;
 export type ReadingResult = z.output<typeof result>;

@@ -42,7 +42,7 @@ export const sensorReading = z.strictObject({
     .meta({ description: "When it was measured, ISO 8601 with a zone." }),
   quantity: words("quantity", LOGGED_QUANTITIES).meta({ description: "What is measured." }),
   value: number("value").meta({ description: "In the unit stated beside it." }),
-  unit: words("unit", SENSOR_UNITS),
+  unit: words("unit", SENSOR_UNITS).meta({ description: "One that the quantity is measured in." }),
   sd: number("sd")
     .min(0, { error: (issue) => `sd ${told(issue)}: it takes a number from 0` })
     .optional()
@@ -52,7 +52,8 @@ export const sensorReading = z.strictObject({
     .string({ error: (issue) => `note ${told(issue)}: it takes a text` })
     .max(500, { error: "note: it takes at most 500 characters" })
     .refine((text) => !CONTROL.test(text), { error: "note: it has characters that cannot be printed" })
-    .optional(),
+    .optional()
+    .meta({ description: "At most 500 characters." }),
 });
 export type SensorReading = z.output<typeof sensorReading>;
 

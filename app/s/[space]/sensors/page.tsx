@@ -26,9 +26,7 @@ export default async function SensorsPage({ params, searchParams }: SensorsPageP
       <h1 className="mb-4">Sensors and scripts</h1>
       <p className="mb-8 max-w-2xl">
         A probe in the fermenter, or a script, posts its readings into the log of a brew with a key that you make here.{" "}
-        <Link href="/api-docs" className="target">
-          How to post readings
-        </Link>
+        <Link href="/api-docs">How to post readings</Link>
       </p>
       <div className="grid items-start gap-x-12 gap-y-10 lg:grid-cols-[minmax(0,3fr)_minmax(0,2fr)]">
         <section aria-labelledby="keys">
