@@ -1,3 +1,5 @@
+import type { FilledContainer, Packaged } from "../log/log-event";
+
 /** A kind of bottle or keg. The sizes are the usual ones of the trade, of no maker. */
 export interface ContainerKind {
   readonly name: string;
@@ -18,3 +20,8 @@ export const CONTAINER_KINDS: readonly ContainerKind[] = [
   { name: "19 L keg", litres: 19 },
   { name: "30 L keg", litres: 30 },
 ];
+
+/** "38 × 500 mL bottle, 1 × 5 L keg". */
+export function containerWords({ containers }: Pick<Packaged, "containers">): string {
+  return containers.map(({ name, count }: FilledContainer) => `${String(count)} × ${name}`).join(", ");
+}
