@@ -10,9 +10,10 @@ export function dayAfter(since: number, days: number): string {
   return DAY_AND_MONTH.format(new Date(since + days * DAY_MS));
 }
 
-/** "4 to 8 December", or "29 November to 2 December". */
+/** "4 to 8 December", "29 November to 2 December", or words for less than a day. */
 export function spanAfter(since: number, from: number, to: number): string {
   const [first, last] = [new Date(since + from * DAY_MS), new Date(since + to * DAY_MS)];
+  if (DAY_AND_MONTH.format(first) === DAY_AND_MONTH.format(last)) return "give or take less than a day";
   const isOneMonth = MONTH_ONLY.format(first) === MONTH_ONLY.format(last);
   return `${(isOneMonth ? DAY_ONLY : DAY_AND_MONTH).format(first)} to ${DAY_AND_MONTH.format(last)}`;
 }

@@ -33,7 +33,7 @@ export function AdditionForm({ brewId, dryHops, record }: AdditionFormProps) {
             disabled={!isHydrated}
             onClick={() => void log({ name, amount: grams, unit: "g" }, null)}
           >
-            {name}, {String(grams)} g: added now
+            {name}, {grams} g: added now
           </button>
         </div>
       ))}

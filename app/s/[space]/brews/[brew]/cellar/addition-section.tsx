@@ -5,7 +5,9 @@ import { AdditionForm } from "./addition-form";
 /** What went into the fermenter since pitching, and the form for it. */
 export function AdditionSection({ brew, record }: Pick<CellarPart, "brew" | "record">) {
   const added = brew.log.additions.filter(({ content }) => content.at === "fermenter");
-  const dryHops = brew.recipe.hops.filter(({ use }) => use === "dry").map(({ name, grams }) => ({ name, grams }));
+  const dryHops = brew.recipe.hops
+    .filter(({ use }) => use === "dry")
+    .map(({ name, grams }) => ({ name, grams: weighed(grams) }));
   return (
     <section aria-labelledby="additions">
       <h2 id="additions">Added in the fermenter</h2>
@@ -30,4 +32,9 @@ export function AdditionSection({ brew, record }: Pick<CellarPart, "brew" | "rec
       ) : null}
     </section>
   );
+}
+
+/** As a kitchen scale shows it. */
+function weighed(grams: number): number {
+  return Number(grams.toPrecision(3));
 }

@@ -1,7 +1,6 @@
 import Link from "next/link";
-import { isSeries, SERIES, type SeriesId } from "@/lib/model/log/series";
 import type { LoggedReading } from "@/lib/model/log/logged-readings";
-import { CELLAR_SERIES } from "@/lib/ui/cellar/cellar-point";
+import { CELLAR_LABELS, CELLAR_SERIES } from "@/lib/ui/cellar/cellar-point";
 import type { CellarPart } from "./cellar-part";
 import { LoggedLine } from "./logged-line";
 
@@ -19,7 +18,7 @@ export function CellarLog({ showAll, ...part }: CellarPart & { readonly showAll:
       {readings.length === 0 ? <p className="mt-2 text-muted">None yet.</p> : null}
       <ul className="list-ruled mt-2">
         {shown.map((reading) => (
-          <LoggedLine key={reading.id} reading={reading} label={SERIES[seriesOf(reading)].label} {...lineOf(part)} />
+          <LoggedLine key={reading.id} reading={reading} label={labelOf(reading)} {...lineOf(part)} />
         ))}
       </ul>
       {shown.length < readings.length ? (
@@ -40,8 +39,9 @@ function isOfCellar({ measured }: LoggedReading): boolean {
   return CELLAR_SERIES.some((each) => each === measured.quantity);
 }
 
-function seriesOf({ measured }: LoggedReading): SeriesId {
-  return isSeries(measured.quantity) ? measured.quantity : "fermenter.gravity";
+function labelOf({ measured }: LoggedReading): string {
+  const series = CELLAR_SERIES.find((each) => each === measured.quantity);
+  return series === undefined ? "Reading" : CELLAR_LABELS[series];
 }
 
 /** What crosses to the browser with each line: no more of the brew than it needs. */
