@@ -8,19 +8,19 @@ import { ReadingForm } from "../reading-form";
 import { eventOf } from "../use-log-entry";
 import type { CellarPart } from "./cellar-part";
 
-type CellarReadingsProps = Pick<CellarPart, "preferences" | "record"> & {
-  readonly brew: Pick<CellarPart["brew"], "id">;
-  readonly fermentation: Pick<CellarPart["fermentation"], "original">;
-};
+interface CellarReadingsProps extends Pick<CellarPart, "preferences" | "record"> {
+  readonly brewId: string;
+  readonly original: CellarPart["fermentation"]["original"];
+}
 
 /** Where readings of the fermenter are typed. */
-export function CellarReadings({ brew, fermentation, preferences, record }: CellarReadingsProps) {
+export function CellarReadings({ brewId, original, preferences, record }: CellarReadingsProps) {
   const form = (quantity: (typeof CELLAR_SERIES)[number]) => (
     <ReadingForm
       key={quantity}
-      brewId={brew.id}
+      brewId={brewId}
       name={quantity}
-      point={cellarPoint(quantity, fermentation)}
+      point={cellarPoint(quantity, { original })}
       preferences={preferences}
       record={record}
       compose={messageOf}

@@ -30,6 +30,8 @@ export default async function CellarPage({ params, searchParams }: CellarPagePro
   const { member, brew } = await readBrew(space, id);
   const { preferences } = member;
   const fermentation = fermentationOf(brew);
+  // What crosses to the browser is no more of the brew than a form needs.
+  const { original } = fermentation;
   const now = new Date();
   const reminders = remindersOf({ ...brew, fermentation, now: now.getTime() });
   const record = logAction.bind(null, space, id);
@@ -48,7 +50,7 @@ export default async function CellarPage({ params, searchParams }: CellarPagePro
           <CellarLog {...parts} showAll={(await searchParams).readings === "all"} />
         </div>
         <div className="flex min-w-0 flex-col gap-10">
-          {brew.mayWrite ? <CellarReadings {...parts} /> : null}
+          {brew.mayWrite ? <CellarReadings brewId={id} original={original} {...{ preferences, record }} /> : null}
           <PitchSection {...parts} />
           <AdditionSection {...parts} />
           {brew.mayWrite ? <CsvSection address={`/s/${space}/brews/${id}/cellar/csv`} /> : null}
