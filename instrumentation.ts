@@ -12,4 +12,6 @@ export async function register(): Promise<void> {
   const { endLiveStreams } = await import("@/lib/server/live/live-stream");
   // The server ends once every request has been answered, and a live view never would be.
   for (const signal of ["SIGTERM", "SIGINT"]) process.once(signal, endLiveStreams);
+  const { startCellarWorker } = await import("@/lib/server/cellar/worker");
+  startCellarWorker();
 }

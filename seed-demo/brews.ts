@@ -2,6 +2,7 @@ import { adapt, intentionOf } from "@/lib/calc/adapt";
 import { brew, type Recipe } from "@/lib/calc/ledger";
 import type { BrewState } from "@/lib/model/brew";
 import { moveBrew } from "@/lib/server/brews/move";
+import type { MeasurableId } from "@/lib/model/reading";
 import { planBrew } from "@/lib/server/brews/plan";
 import { inSpace } from "@/lib/server/db";
 import { recordReading } from "@/lib/server/readings/writes";
@@ -25,28 +26,36 @@ export interface DemoBrew {
   readonly wrong?: NonNullable<Parameters<typeof demoReadings>[0]["wrong"]>;
 }
 
+/** How far the readings of the brew day go that somebody has written by now. */
+const UNTIL: Readonly<Partial<Record<BrewState, MeasurableId>>> = {
+  "on the kettle": "mash.firstWort",
+  "in the fermenter": "fermenter.originalExtract",
+};
+
 /** Plans one brew, moves it on and fills its log up to its state. */
-export async function seedBrew(member: Member, demo: DemoBrew): Promise<void> {
+export async function seedBrew(member: Member, demo: DemoBrew): Promise<string> {
   const { recipeId, sharedBrewId, equipmentId, kettle, state, startedAt } = demo;
   const recipe = adapted(demo);
   const { equipment, ambient } = kettle;
   const { id } = await planBrew(member, { recipeId, rev: 1, sharedBrewId, equipmentId, recipe, ambient });
-  if (state === "planned") return;
+  if (state === "planned") return id;
 
   for (let step = 1; step <= STATES.indexOf(state); step++) {
     await moveBrew(member, { id, state: STATES[step] ?? state, lockVersion: step });
   }
   await backdate(member, id, startedAt, state === "closed");
+  const until = UNTIL[state];
   const readings = demoReadings({
     recipe,
     equipment,
     ambient,
     startedAt,
     noise: demo.noise,
-    ...(state === "on the kettle" ? { until: "mash.firstWort" as const } : {}),
+    ...(until === undefined ? {} : { until }),
     ...(demo.wrong === undefined ? {} : { wrong: demo.wrong }),
   });
   for (const reading of readings) await recordReading(member, { ...reading, brewId: id });
+  return id;
 }
 
 /** The recipe as it was written, for another kettle. */

@@ -8,6 +8,7 @@ import { publishRecipe } from "@/lib/server/publications/writes";
 import { createRecipe } from "@/lib/server/recipes/writes";
 import { seedBrew, type DemoBrew } from "./brews";
 import { asMember, seedPeople } from "./club";
+import { seedFermentation } from "./fermentations";
 import { DEMO_INGREDIENTS, demoLots } from "./ingredients";
 import { DEMO_KETTLES, type DemoKettle } from "./kettles";
 import { Noise } from "./noise";
@@ -19,6 +20,8 @@ import { seedTrial } from "./trial";
 
 const HOUR_MS = 3_600_000;
 const SEED = 1_812_433;
+/** Fermentations have noise of their own, so that the brew days stay what they were. */
+const FERMENTATION_SEED = 733_001;
 
 const SIGN_IN_KEYS: readonly string[] = ["organiser", "member", "judge"];
 
@@ -37,8 +40,8 @@ interface Kept<Thing> {
 
 /**
  * Fills an empty database with the invented demo club: thirteen people, twelve kettles, four recipes, and a shared brew
- * with five complete logs (one with a reading that is deliberately wrong) and one brew in progress; another shared brew is
- * only called, and the club orders for it. The porter's recipe and the figures of the shared brew are published.
+ * with five complete logs (one with a reading that is deliberately wrong) and one brew in progress; two more ferment;
+ * another shared brew is only called, and the club orders for it. The porter's recipe and the figures of the shared brew are published.
  */
 export async function seedDemoClub(): Promise<void> {
   await seedPeople();
@@ -101,11 +104,14 @@ async function seedBrews(kettles: readonly Kept<DemoKettle>[], recipes: readonly
   const now = Date.now();
   const paleAle = requireKept(recipes, (recipe) => recipe.key === "pale ale");
   const porter = requireKept(recipes, (recipe) => recipe.key === "porter");
+  const lager = requireKept(recipes, (recipe) => recipe.key === "lager");
   const sharedBrewId = await as("organiser", (member) => callDemoBrew(member, paleAle.id));
+  let fermentations = 0;
   const brewOf = (recipe: Kept<DemoRecipe>, kettleName: string, rest: Partial<DemoBrew>): Promise<void> => {
     const kettle = requireKept(kettles, ({ equipment }) => equipment.name === kettleName);
-    return as(kettle.thing.owner, (member) =>
-      seedBrew(member, {
+    const seed = FERMENTATION_SEED + (fermentations += 1);
+    return as(kettle.thing.owner, async (member) => {
+      const id = await seedBrew(member, {
         recipeId: recipe.id,
         sharedBrewId: null,
         equipmentId: kettle.id,
@@ -115,8 +121,9 @@ async function seedBrews(kettles: readonly Kept<DemoKettle>[], recipes: readonly
         startedAt: new Date(now),
         noise,
         ...rest,
-      }),
-    );
+      });
+      await seedFermentation(member, id, seed);
+    });
   };
   const ago = (days: number): Date => new Date(now - days * DAY_MS);
   await brewOf(paleAle, "Cellar thirty-five", { sharedBrewId, state: "closed", startedAt: ago(44) });
@@ -132,6 +139,9 @@ async function seedBrews(kettles: readonly Kept<DemoKettle>[], recipes: readonly
     startedAt: new Date(now - 2.5 * HOUR_MS),
   });
   await brewOf(porter, "Shed fifty", {});
+  // Two that ferment now, with invented readings: one whose dry hops are due, and a cool one.
+  await brewOf(paleAle, "Shed fifty", { state: "in the fermenter", startedAt: ago(5.2) });
+  await brewOf(lager, "Shed fifty", { state: "in the fermenter", startedAt: ago(6.4) });
   await seedParticipants(kettles, sharedBrewId);
   await as("organiser", (member) => publishResult(member, { id: randomUUID(), sharedBrewId }));
 }

@@ -1,11 +1,14 @@
 import { z } from "zod";
+import { REMINDER_KINDS, type ReminderKind } from "./cellar/reminders";
 import { recordId } from "./written";
 
-export const NOTICE_KINDS = ["plan changed", "entered", "taken out"] as const;
-export type NoticeKind = (typeof NOTICE_KINDS)[number];
+const PLAN_KINDS = ["plan changed", "entered", "taken out"] as const;
+type PlanKind = (typeof PLAN_KINDS)[number];
 
-/** What a notice is about: enough to write its words, also when the thing itself has moved on. */
-export const noticePayload = z.strictObject({
+export const NOTICE_KINDS = [...PLAN_KINDS, ...REMINDER_KINDS] as const;
+
+/** What a notice of a shared brew is about: enough to write its words, also when the thing itself has moved on. */
+const planPayload = z.strictObject({
   sharedBrewId: recordId,
   title: z.string(),
   /** Of the plan. */
@@ -14,29 +17,60 @@ export const noticePayload = z.strictObject({
   note: z.string(),
   kettle: z.string(),
 });
-export type NoticePayload = z.output<typeof noticePayload>;
+
+/** What a notice of the cellar is about. */
+const brewPayload = z.strictObject({
+  brewId: recordId,
+  title: z.string(),
+  kettle: z.string(),
+  /** What is to be done, in words. */
+  note: z.string(),
+});
+
+/** What somebody is told. */
+export type NoticeAbout =
+  | { readonly kind: PlanKind; readonly payload: z.output<typeof planPayload> }
+  | { readonly kind: ReminderKind; readonly payload: z.output<typeof brewPayload> };
 
 /** Something that a member is told. */
-export interface Notice {
+export type Notice = NoticeAbout & {
   readonly id: string;
-  readonly kind: NoticeKind;
-  readonly payload: NoticePayload;
   readonly createdAt: Date;
   readonly readAt: Date | null;
   readonly mailedAt: Date | null;
-}
+};
 
 export const noticesRead = z.strictObject({ ids: z.array(recordId).min(1).max(200) });
 export type NoticesRead = z.output<typeof noticesRead>;
 
+/** Reads what a notice is about, by its kind. */
+export function readAbout(kind: (typeof NOTICE_KINDS)[number], payload: unknown): NoticeAbout {
+  return isReminder(kind)
+    ? { kind, payload: brewPayload.parse(payload) }
+    : { kind, payload: planPayload.parse(payload) };
+}
+
+function isReminder(kind: string): kind is ReminderKind {
+  return REMINDER_KINDS.some((each) => each === kind);
+}
+
 /** The first line of a notice, on its page and as the subject of a mail. */
-export function noticeInWords(kind: NoticeKind, { title, version, kettle }: NoticePayload): string {
+export function noticeInWords({ kind, payload }: NoticeAbout): string {
   switch (kind) {
     case "plan changed":
-      return `The plan of ${title} has changed: version ${String(version)}`;
+      return `The plan of ${payload.title} has changed: version ${String(payload.version)}`;
     case "entered":
-      return `You were entered for ${title} with ${kettle}`;
+      return `You were entered for ${payload.title} with ${payload.kettle}`;
     case "taken out":
-      return `You were taken out of ${title} with ${kettle}`;
+      return `You were taken out of ${payload.title} with ${payload.kettle}`;
+    case "dry hop":
+      return `Dry hops are due in ${payload.title} from ${payload.kettle}`;
+    case "diacetyl rest":
+      return `A rest for diacetyl is due for ${payload.title} from ${payload.kettle}`;
   }
+}
+
+/** Where the thing itself is, under the address of its space. */
+export function noticePath({ payload }: NoticeAbout): string {
+  return "brewId" in payload ? `/brews/${payload.brewId}/cellar` : `/shared-brews/${payload.sharedBrewId}`;
 }

@@ -60,7 +60,20 @@ export function timeInWords(at: Date, zone: string): string {
 
 /** How far the clocks of the zone are ahead of UTC at this moment. */
 function offsetMs(at: Date, zone: string): number {
-  const parts = new Intl.DateTimeFormat("en-GB", {
+  const parts = clockOf(zone).formatToParts(at);
+  const part = (type: Intl.DateTimeFormatPartTypes): string => parts.find((each) => each.type === type)?.value ?? "00";
+  const shown = `${part("year")}-${part("month")}-${part("day")}T${part("hour")}:${part("minute")}:00Z`;
+  return Date.parse(shown) - Math.floor(at.getTime() / MINUTE_MS) * MINUTE_MS;
+}
+
+const MOST_CLOCKS = 500;
+/** Making one takes longer than a hundred uses of it, and a file of readings has twenty thousand times. */
+const clocks = new Map<string, Intl.DateTimeFormat>();
+
+function clockOf(zone: string): Intl.DateTimeFormat {
+  const known = clocks.get(zone);
+  if (known !== undefined) return known;
+  const clock = new Intl.DateTimeFormat("en-GB", {
     timeZone: zone,
     year: "numeric",
     month: "2-digit",
@@ -68,17 +81,18 @@ function offsetMs(at: Date, zone: string): number {
     hour: "2-digit",
     minute: "2-digit",
     hourCycle: "h23",
-  }).formatToParts(at);
-  const part = (type: Intl.DateTimeFormatPartTypes): string => parts.find((each) => each.type === type)?.value ?? "00";
-  const shown = `${part("year")}-${part("month")}-${part("day")}T${part("hour")}:${part("minute")}:00Z`;
-  return Date.parse(shown) - Math.floor(at.getTime() / MINUTE_MS) * MINUTE_MS;
+  });
+  // A zone may be spelt in many ways, and who sends them is not to fill the memory.
+  if (clocks.size >= MOST_CLOCKS) clocks.clear();
+  clocks.set(zone, clock);
+  return clock;
 }
 
 function isReadable({ day, time, zone }: ZonedTime): boolean {
   return isDay(day) && TIME.test(time) && isZone(zone);
 }
 
-function isZone(zone: string): boolean {
+export function isZone(zone: string): boolean {
   // An offset such as "+01:00" is none of a place, and the calendar would not know its summer time.
   if (!/^[A-Za-z]/.test(zone)) return false;
   try {

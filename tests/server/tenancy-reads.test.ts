@@ -8,6 +8,7 @@ import { newPublication } from "@/lib/model/publication";
 import { listAdaptations } from "@/lib/server/adaptations/reads";
 import { findBrew, listBrews } from "@/lib/server/brews/reads";
 import { listRegister } from "@/lib/server/brews/register";
+import { listDue } from "@/lib/server/cellar/due";
 import { findBrewDay, listBrewDays } from "@/lib/server/calendar/brew-days";
 import { findDraft, listDrafts } from "@/lib/server/drafts/reads";
 import { findEquipment, listEquipment } from "@/lib/server/equipment/reads";
@@ -52,6 +53,7 @@ import { findSharedBrew, findSharedBrewPlan, listPlanVersions, listSharedBrews }
 import { listSheets } from "@/lib/server/shared-brews/sheets";
 import { listPeople } from "@/lib/server/spaces/reads";
 import { newBrewing, type Brewing } from "../support/brewing";
+import { ENDED, newFermentation, onDay, withDryHop } from "../support/cellar";
 import { newClub } from "../support/club";
 import { beerJsonFile } from "../support/exchange-files";
 import { hopLot, ownHop } from "../support/lots";
@@ -98,6 +100,7 @@ const READS: Readonly<Record<string, Read>> = {
   listBrewDays,
   listBrewLots: (member, { brewId }) => listBrewLots(member, brewId),
   listBrews,
+  listDue: (member) => listDue(member, onDay(12)),
   listDrafts: (member, { recipeId }) => listDrafts(member, recipeId),
   listEquipment,
   listExportReports,
@@ -167,6 +170,7 @@ beforeAll(async () => {
   brewer = club.member;
   outsider = (await newClub()).organiser; // may do everything, but in another club
   const brewing = await newBrewing(owner, brewer);
+  await newFermentation(owner, { recipe: withDryHop(), gravities: ENDED });
   await importRecipes(owner, { bytes: beerJsonFile(), kettle: null, chosen: [0] });
   await publishRecipe(owner, newPublication.parse({ recipeId: brewing.recipeId, rev: 1 }));
   await createInvitation(owner, { role: "member", email: null, maxUses: 1, days: 7 });

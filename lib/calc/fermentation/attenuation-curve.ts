@@ -1,8 +1,12 @@
 /** Extract that stays, speed and middle of a fermentation: °P, natural log of 1/day, days. */
 export type CurveParameters = readonly [final: number, logRate: number, middle: number];
 
-/** ln(1 + e^x) without overflow. */
-const softplus = (x: number): number => Math.max(0, x) + Math.log1p(Math.exp(-Math.abs(x)));
+/**
+ * ln(1 + e^x) without overflow.
+ *
+ * @returns The logarithm, never below zero.
+ */
+export const softplus = (x: number): number => Math.max(0, x) + Math.log1p(Math.exp(-Math.abs(x)));
 const sigmoid = (x: number): number => 1 / (1 + Math.exp(-x));
 
 /**

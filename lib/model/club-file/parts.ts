@@ -114,6 +114,7 @@ export const CLUB_PARTS: readonly ClubPart[] = [
   { table: "ingredient_lot_movement", key: ["lot_id", "version"], ids: ["lot_id", "brew_id"], people: ["actor_id"] },
   { table: "brew_event", key: ["id"], ids: ["id", "brew_id", "device_id", "target_id"], people: ["actor_id"] },
   { table: "attachment", key: ["id"], ids: ["id", "brew_id"], people: ["uploader_id"] },
+  { table: "brew_reminder", key: ["brew_id", "kind"], ids: ["brew_id"], people: [] },
   { table: "brew_summary", key: ["brew_id"], ids: ["brew_id"], people: [] },
   { table: "vessel", key: ["id"], ids: ["id"], people: [] },
   { table: "vessel_booking", key: ["id"], ids: ["id", "vessel_id", "brew_id"], people: ["booked_by"] },

@@ -70,6 +70,21 @@ function measuredFields(quantity: LoggedQuantity) {
   };
 }
 
+type Fields = ReturnType<typeof measuredFields>;
+
+/** Each schema made once: making one takes longer than reading with it, and a log has thousands of readings. */
+function byQuantity<S>(make: (fields: Fields) => S): (quantity: LoggedQuantity) => S {
+  const made = new Map<LoggedQuantity, S>();
+  return (quantity) => {
+    const known = made.get(quantity) ?? make(measuredFields(quantity));
+    made.set(quantity, known);
+    return known;
+  };
+}
+
+const measuredEvent = byQuantity((fields) => z.strictObject({ ...stamp, ...fields }));
+const measuredValue = byQuantity((fields) => z.strictObject(fields));
+
 const quantityName = oneOf("What is measured", LOGGED_QUANTITIES);
 
 const CONTENT = {
@@ -114,7 +129,7 @@ const CONTENT = {
           name: written("Container", 80),
           litres: ranged("Volume of a container", { unit: "L", min: 0.02, max: 5000 }),
           count: counted("Number of containers", { min: 1, max: 100_000 }),
-          ratedBar: ranged("Pressure that the maker states", { unit: "bar", min: 0, max: 25 }).nullable(),
+          ratedBar: ranged("Pressure that the maker states", { unit: "bar", min: 0, max: 20 }).nullable(),
         }),
       )
       .min(1, "Containers are missing: name at least one")
@@ -123,8 +138,16 @@ const CONTENT = {
     method: oneOf("Method", PACKAGING_METHODS),
     sugar: optionalText("Priming sugar", 80),
     sugarGrams: ranged("Priming sugar", { unit: "g", min: 0, max: 1_000_000 }),
-    celsius: ranged("Temperature of the beer", { unit: "°C", min: -5, max: 60 }),
-    override: z.strictObject({ why: written("Reason for going over the stated pressure", 500) }).nullable(),
+    celsius: ranged("Warmest temperature since fermentation", { unit: "°C", min: -2, max: 45 }),
+    storageC: ranged("Warmest place of storage", { unit: "°C", min: -2, max: 45 }),
+    lostL: ranged("Lost at packaging", { unit: "L", min: 0, max: 5000 }),
+    override: z
+      .strictObject({
+        name: written("Name of who goes over the stated pressure", 120),
+        why: written("Reason for going over the stated pressure", 500),
+      })
+      .nullable(),
+    early: z.strictObject({ why: written("Reason for packaging now", 500) }).nullable(),
     note: optionalText("Note", 500),
   },
   note: { kind: z.literal("note"), text: written("Note", 2000), step: stepId.nullable() },
@@ -146,7 +169,7 @@ const CONTENT = {
 const measuredContent = z
   .object({ quantity: quantityName })
   .loose()
-  .transform((value, context): Measured => parseInto(z.strictObject(measuredFields(value.quantity)), value, context));
+  .transform((value, context): Measured => parseInto(measuredValue(value.quantity), value, context));
 
 const OTHER = z.discriminatedUnion("kind", [
   z.strictObject({ ...stamp, ...CONTENT.step }),
@@ -187,7 +210,7 @@ export const logEventInput = z
     if (!MEASURED_KINDS.some((kind) => kind === event.kind)) return parseInto(OTHER, event, context);
     const quantity = quantityName.safeParse(event["quantity"]);
     if (quantity.success) {
-      return parseInto(z.strictObject({ ...stamp, ...measuredFields(quantity.data) }), event, context);
+      return parseInto(measuredEvent(quantity.data), event, context);
     }
     context.addIssue({ code: "custom", path: ["quantity"], message: "What is measured is missing or unknown" });
     return z.NEVER;

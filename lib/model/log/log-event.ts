@@ -97,9 +97,16 @@ export interface Packaged {
   readonly method: (typeof PACKAGING_METHODS)[number];
   readonly sugar: string;
   readonly sugarGrams: number;
+  /** Warmest that the beer has been since fermentation ended: what gas it lost then does not come back. */
   readonly celsius: number;
-  /** Who goes over a stated rating says why; the log keeps who that was. */
-  readonly override: { readonly why: string } | null;
+  /** Warmest place where the full containers will stand: the pressure in them is that of this temperature. */
+  readonly storageC: number;
+  /** What stayed behind or was spilt, L. */
+  readonly lostL: number;
+  /** Who goes over a stated pressure signs with a name and says why; the log keeps who that was. */
+  readonly override: { readonly name: string; readonly why: string } | null;
+  /** Why it is packaged although the gravity was not seen to stand still. */
+  readonly early: { readonly why: string } | null;
   readonly note: string;
 }
 

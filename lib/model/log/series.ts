@@ -9,6 +9,7 @@ export const SERIES = {
   "mash.ph": { label: "Mash pH, at room temperature", dimension: "ph", kind: "ph" },
   "fermenter.temperature": { label: "Temperature in the fermenter", dimension: "temperature", kind: "temperature" },
   "fermenter.gravity": { label: "Gravity in the fermenter", dimension: "extract", kind: "gravity" },
+  "fermenter.ph": { label: "pH in the fermenter", dimension: "ph", kind: "ph" },
   "fermenter.pressure": { label: "Gauge pressure in the fermenter", dimension: "pressure", kind: "pressure" },
   "package.pressure": { label: "Gauge pressure in the package", dimension: "pressure", kind: "pressure" },
 } as const satisfies Readonly<
@@ -40,6 +41,7 @@ const SERIES_RANGES: Readonly<Record<SeriesId, LoggedRange>> = {
   "fermenter.temperature": { kind: "temperature", unit: "°C", min: -10, max: 60 },
   // Beer may be lighter than water, as in readingRange.
   "fermenter.gravity": { kind: "gravity", unit: "°P", min: -5, max: 35 },
+  "fermenter.ph": { kind: "ph", unit: "pH", min: 2, max: 12 },
   "fermenter.pressure": { kind: "pressure", unit: "bar", min: -1, max: 10 },
   "package.pressure": { kind: "pressure", unit: "bar", min: -1, max: 10 },
 };

@@ -4,7 +4,8 @@ import { fieldErrors } from "@/lib/model/field-errors";
 import type { Delivery } from "@/lib/model/log/delivery";
 import type { LogEvent } from "@/lib/model/log/log-event";
 import { logEventInput } from "@/lib/model/log/log-event-input";
-import { inSpace, isRefusedByRule } from "../db";
+import { packagingRefusals } from "../cellar/packaging-refusals";
+import { inSpace, isRefusedByRule, type SpaceTransaction } from "../db";
 import { scheduleAlarms } from "../push/alarms";
 import type { Member } from "../session";
 import { advanceBrews } from "./advance";
@@ -57,29 +58,54 @@ export async function storeEvents(member: Member, events: readonly NewEvent[]): 
   }
 }
 
-function storeTogether(member: Member, events: readonly NewEvent[]): Promise<readonly Fate[]> {
-  const { spaceId, userId } = member;
-  return inSpace(spaceId, userId, async (tx) => {
-    const refusal = await brewRefusals(tx, member, new Set(events.map(({ event }) => event.brewId)));
-    const fates: Fate[] = [];
-    const allowed: NewEvent[] = [];
-    for (const each of events) {
-      const reason = refusal(each.event.brewId);
-      if (reason === null) allowed.push(each);
-      else fates.push({ id: each.event.id, fate: "rejected", reason, isSequenceTaken: false });
-    }
-    fates.push(...(await insertEvents(tx, spaceId, allowed)));
-    const stored = new Set(idsOf(fates, "stored"));
-    const kept = allowed.filter(({ event }) => stored.has(event.id));
-    await advanceBrews(tx, spaceId, kept);
-    await scheduleAlarms(tx, spaceId, kept);
-    return fates;
-  });
+/** Stores what belongs together: all of it, or nothing. The answer is why not; null when all of it is in the log. */
+export async function storeWhole(member: Member, events: readonly LogEvent[]): Promise<string | null> {
+  const news = events.map((event) => ({ event, actorId: member.userId, sentAt: null, clockOffsetMs: null }));
+  try {
+    await inSpace(member.spaceId, member.userId, async (tx) => {
+      const refused = (await storeIn(tx, member, news)).find(({ fate }) => fate === "rejected");
+      // Thrown, so that what was written before it is not.
+      if (refused?.fate === "rejected") throw new NotWhole(refused.reason);
+    });
+    return null;
+  } catch (error) {
+    if (error instanceof NotWhole) return error.message;
+    if (isRefusedByRule(error)) return REFUSED_BY_RULE;
+    throw error;
+  }
 }
 
+class NotWhole extends Error {
+  override readonly name = "NotWhole";
+}
+
+function storeTogether(member: Member, events: readonly NewEvent[]): Promise<readonly Fate[]> {
+  return inSpace(member.spaceId, member.userId, (tx) => storeIn(tx, member, events));
+}
+
+async function storeIn(tx: SpaceTransaction, member: Member, events: readonly NewEvent[]): Promise<readonly Fate[]> {
+  const { spaceId } = member;
+  const refusal = await brewRefusals(tx, member, new Set(events.map(({ event }) => event.brewId)));
+  const packaging = await packagingRefusals(tx, member, events);
+  const fates: Fate[] = [];
+  const allowed: NewEvent[] = [];
+  for (const each of events) {
+    const reason = refusal(each.event.brewId) ?? packaging.get(each.event.id) ?? null;
+    if (reason === null) allowed.push(each);
+    else fates.push({ id: each.event.id, fate: "rejected", reason, isSequenceTaken: false });
+  }
+  fates.push(...(await insertEvents(tx, spaceId, allowed)));
+  const stored = new Set(idsOf(fates, "stored"));
+  const kept = allowed.filter(({ event }) => stored.has(event.id));
+  await advanceBrews(tx, spaceId, kept);
+  await scheduleAlarms(tx, spaceId, kept);
+  return fates;
+}
+
+const REFUSED_BY_RULE = "The log cannot hold this entry as it is; look at its value and its time.";
+
 function refusedByRule(id: string): Fate {
-  const reason = "The log cannot hold this entry as it is; look at its value and its time.";
-  return { id, fate: "rejected", reason, isSequenceTaken: false };
+  return { id, fate: "rejected", reason: REFUSED_BY_RULE, isSequenceTaken: false };
 }
 
 function idsOf(fates: readonly Fate[], wanted: Fate["fate"]): readonly string[] {

@@ -1,6 +1,6 @@
 import "server-only";
 import { planDifferences } from "@/lib/model/plan-difference";
-import { noticeInWords, type Notice } from "@/lib/model/notice";
+import { noticeInWords, noticePath, type Notice } from "@/lib/model/notice";
 import { directory, inSpace } from "../db";
 import { environment } from "../environment";
 import { findNotice } from "../notices/reads";
@@ -20,8 +20,8 @@ export async function composeMail(id: string, told: Told): Promise<Mail | null> 
   const { space, user } = reader;
   const { appOrigin } = environment;
   const stopUrl = appOrigin === null ? null : `${appOrigin}/account#mail`;
-  const page = `/s/${space.slug}/shared-brews/${notice.payload.sharedBrewId}`;
-  const subject = noticeInWords(notice.kind, notice.payload);
+  const page = `/s/${space.slug}${noticePath(notice)}`;
+  const subject = noticeInWords(notice);
   const lines = [
     `${subject}.`,
     ...(notice.payload.note === "" ? [] : ["", notice.payload.note]),
@@ -30,8 +30,8 @@ export async function composeMail(id: string, told: Told): Promise<Mail | null> 
     ...(appOrigin === null ? [] : ["", `${appOrigin}${page}`]),
     "",
     "--",
-    `You get this because you take part in a shared brew of ${space.name}.`,
-    "To get no more mails about changes of a plan, choose so under your account" +
+    `You get this because you take part in a ${"brewId" in notice.payload ? "brew" : "shared brew"} of ${space.name}.`,
+    "To get no more mails about changes and reminders, choose so under your account" +
       (stopUrl === null ? "." : `: ${stopUrl}`),
   ];
   return {
@@ -57,8 +57,8 @@ async function findReader({ spaceId, userId }: Told) {
 }
 
 async function changes({ spaceId, userId }: Told, { kind, payload }: Notice): Promise<readonly string[]> {
-  const { sharedBrewId, version } = payload;
   if (kind !== "plan changed") return [];
+  const { sharedBrewId, version } = payload;
   const rows = await inSpace(spaceId, userId, (tx) =>
     tx.sharedBrewPlan.findMany({
       where: { spaceId, sharedBrewId, version: { in: [version - 1, version] } },

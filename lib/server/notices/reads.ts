@@ -1,5 +1,5 @@
 import "server-only";
-import { NOTICE_KINDS, noticePayload, type Notice } from "@/lib/model/notice";
+import { NOTICE_KINDS, readAbout, type Notice } from "@/lib/model/notice";
 import { inSpace } from "../db";
 import type { Member } from "../session";
 import { storedWord } from "../stored-word";
@@ -35,6 +35,11 @@ export async function findNotice(
   return row === null ? null : toNotice(row);
 }
 
-function toNotice(row: Omit<Notice, "kind" | "payload"> & { kind: string; payload: unknown }): Notice {
-  return { ...row, kind: storedWord(NOTICE_KINDS, row.kind), payload: noticePayload.parse(row.payload) };
+interface NoticeRow extends Pick<Notice, "id" | "createdAt" | "readAt" | "mailedAt"> {
+  readonly kind: string;
+  readonly payload: unknown;
+}
+
+function toNotice({ kind, payload, ...row }: NoticeRow): Notice {
+  return { ...row, ...readAbout(storedWord(NOTICE_KINDS, kind), payload) };
 }

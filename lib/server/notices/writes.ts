@@ -1,6 +1,6 @@
 import "server-only";
 import { randomUUID } from "node:crypto";
-import type { NoticeKind, NoticePayload, NoticesRead } from "@/lib/model/notice";
+import type { NoticeAbout, NoticesRead } from "@/lib/model/notice";
 import { inSpace, toJson, type SpaceTransaction } from "../db";
 import { environment } from "../environment";
 import type { Member } from "../session";
@@ -15,7 +15,7 @@ export async function tell(
   tx: SpaceTransaction,
   { spaceId }: Pick<Member, "spaceId">,
   userIds: readonly string[],
-  { kind, payload }: { readonly kind: NoticeKind; readonly payload: NoticePayload },
+  { kind, payload }: NoticeAbout,
 ): Promise<void> {
   const notices = [...new Set(userIds)].map((userId) => ({ spaceId, id: randomUUID(), userId, kind }));
   if (notices.length === 0) return;

@@ -2,11 +2,11 @@ import Link from "next/link";
 import type { ReactElement } from "react";
 import type { BrewSummary } from "@/lib/model/brew";
 
-/** Which batch this is, whose, on what; and the two pages that it has. */
+/** Which batch this is, whose, on what; and the pages that it has. */
 export interface BrewHeadingProps {
   readonly home: string;
   readonly brew: BrewSummary;
-  readonly page: "run sheet" | "comparison";
+  readonly page: "run sheet" | "comparison" | "cellar" | "package";
 }
 
 export function BrewHeading({ home, brew, page }: BrewHeadingProps): ReactElement {
@@ -14,6 +14,8 @@ export function BrewHeading({ home, brew, page }: BrewHeadingProps): ReactElemen
   const pages = [
     { id: "run sheet", href: own, text: "Run sheet" },
     { id: "comparison", href: `${own}/comparison`, text: "Ledger comparison" },
+    { id: "cellar", href: `${own}/cellar`, text: "Cellar" },
+    { id: "package", href: `${own}/package`, text: "Package" },
   ] as const;
   return (
     <header>

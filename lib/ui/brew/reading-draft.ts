@@ -26,6 +26,8 @@ export interface MeasuringPoint {
   readonly instruments: readonly Instrument[];
   /** Of a volume that may be read hot or with a stick; null for everything else. */
   readonly volume: VolumeReading | null;
+  /** Of fermenting beer whose original extract is known, °P: then a refractometer tells something of it after all. */
+  readonly fermentingFrom?: number | null;
 }
 
 /** A reading while it is typed. */
@@ -89,13 +91,13 @@ export function readDraft(draft: ReadingDraft, point: MeasuringPoint, preference
     return { ok: false, errors };
   }
   const { instrument, note } = draft;
-  const { sampleC, correction, stickSd } = value;
+  const { sampleC, correction, stickSd, fitSd } = value;
   const entered = enteredText(draft, point, preferences);
   return {
     ok: true,
     reading: {
       value: value.value,
-      sd: Math.hypot(sd.value, stickSd ?? 0),
+      sd: Math.hypot(sd.value, stickSd ?? 0, fitSd ?? 0),
       instrument,
       sampleC,
       occurredAt,
@@ -112,18 +114,19 @@ type ReadValue =
       readonly value: number;
       readonly sampleC: number | null;
       readonly stickSd?: number | null;
+      readonly fitSd?: number | null;
       readonly correction: string | null;
     }
   | { readonly ok: false; readonly field: "amount" | "sample"; readonly message: string };
 
 function readValue(draft: ReadingDraft, point: MeasuringPoint, preferences: Preferences): ReadValue {
-  const { label, dimension, range, volume } = point;
+  const { label, dimension, range, volume, fermentingFrom = null } = point;
   if (volume !== null) {
     const read = readVolume({ ...draft, label, preferences, range, volume, isStick: isStick(draft, point) });
     return read.ok ? { ...read, value: read.litres } : read;
   }
   if (dimension === "extract") {
-    const gravity = readGravity({ ...draft, label, preferences, range });
+    const gravity = readGravity({ ...draft, label, preferences, range, fermentingFrom });
     return gravity.ok ? { ...gravity, value: gravity.plato } : gravity;
   }
   const parsed = parseAmount({ text: draft.amount, label, dimension, preferences, range });

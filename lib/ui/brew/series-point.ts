@@ -9,6 +9,7 @@ const USUAL_SD: Readonly<Record<SeriesId, number>> = {
   "mash.ph": 0.05,
   "fermenter.temperature": 0.5,
   "fermenter.gravity": 0.25,
+  "fermenter.ph": 0.05,
   "fermenter.pressure": 0.05,
   "package.pressure": 0.05,
 };

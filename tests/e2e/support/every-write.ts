@@ -1,4 +1,5 @@
 import { expect, type Page } from "playwright/test";
+import { CELLAR_WRITES } from "./cellar-writes";
 import { FILE_WRITES } from "./file-writes";
 import { ORDER_WRITES } from "./order-writes";
 import { CLUB, ownTitle, writeRecipe } from "./own-recipe";
@@ -201,6 +202,7 @@ export const WRITES: readonly Write[] = [
     button: /^Enter /,
     words: /^The part of/,
   },
+  ...CELLAR_WRITES,
   ...ORDER_WRITES,
   ...FILE_WRITES,
   ...STOCK_WRITES,

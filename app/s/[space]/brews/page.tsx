@@ -2,8 +2,10 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { BREW_STATES } from "@/lib/model/brew";
 import { listRegister } from "@/lib/server/brews/register";
+import { listDue } from "@/lib/server/cellar/due";
 import { requireMember } from "@/lib/server/session";
 import { EmptyState } from "@/lib/ui/empty-state";
+import { DueList } from "./due-list";
 import { RegisterTable } from "./register-table";
 import { StateFilter } from "./state-filter";
 
@@ -17,7 +19,7 @@ interface BrewsPageProps {
 export default async function BrewsPage({ params, searchParams }: BrewsPageProps) {
   const member = await requireMember((await params).space);
   const wanted = (await searchParams).state;
-  const entries = await listRegister(member);
+  const [entries, due] = await Promise.all([listRegister(member), listDue(member, new Date())]);
   const state = BREW_STATES.find((each) => each === wanted) ?? null;
   const shown = entries.filter((entry) => state === null || entry.state === state);
   const home = `/s/${member.spaceSlug}`;
@@ -31,6 +33,7 @@ export default async function BrewsPage({ params, searchParams }: BrewsPageProps
         </EmptyState>
       ) : (
         <>
+          <DueList home={home} due={due} />
           <StateFilter home={home} entries={entries} chosen={state} />
           {shown.length === 0 ? (
             <p className="text-muted">No batch is {state}.</p>

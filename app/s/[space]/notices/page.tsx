@@ -1,6 +1,6 @@
 import type { Metadata } from "next";
 import Link from "next/link";
-import { noticeInWords, type Notice } from "@/lib/model/notice";
+import { noticeInWords, noticePath, type Notice } from "@/lib/model/notice";
 import { listNotices } from "@/lib/server/notices/reads";
 import { requireMember } from "@/lib/server/session";
 import { Day } from "@/lib/ui/day";
@@ -24,7 +24,7 @@ export default async function NoticesPage({ params }: NoticesPageProps) {
       <h1 className="mb-4">Notices</h1>
       {notices.length === 0 ? (
         <EmptyState>
-          What others change and you should know stands here, such as another plan of a shared brew.
+          What you should know stands here, such as another plan of a shared brew, or dry hops that are due.
         </EmptyState>
       ) : null}
       {unread.length < 2 ? null : (
@@ -38,7 +38,7 @@ export default async function NoticesPage({ params }: NoticesPageProps) {
             <NoticeText notice={notice} home={`/s/${member.spaceSlug}`} />
             {notice.readAt === null ? (
               <ReadForm ids={[notice.id]} action={action}>
-                Mark as read<span className="sr-only">: {noticeInWords(notice.kind, notice.payload)}</span>
+                Mark as read<span className="sr-only">: {noticeInWords(notice)}</span>
               </ReadForm>
             ) : null}
           </li>
@@ -49,14 +49,14 @@ export default async function NoticesPage({ params }: NoticesPageProps) {
 }
 
 function NoticeText({ notice, home }: { readonly notice: Notice; readonly home: string }) {
-  const { kind, payload, readAt, createdAt } = notice;
+  const { payload, readAt, createdAt } = notice;
   return (
     <div>
       <Link
-        href={`${home}/shared-brews/${payload.sharedBrewId}`}
+        href={home + noticePath(notice)}
         className={readAt === null ? "target font-semibold" : "target"}
       >
-        {noticeInWords(kind, payload)}
+        {noticeInWords(notice)}
       </Link>
       {payload.note === "" ? null : <p>“{payload.note}”</p>}
       <p className="text-muted">

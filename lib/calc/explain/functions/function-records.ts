@@ -7,6 +7,7 @@ import { CARBONATION_PRIMING_FUNCTIONS } from "./carbonation-priming-functions";
 import { COLOUR_FUNCTIONS } from "./colour-functions";
 import { COMPARE_FUNCTIONS } from "./compare-functions";
 import { EXPLAIN_FUNCTIONS } from "./explain-functions";
+import { FERMENTATION_COURSE_FUNCTIONS } from "./fermentation-course-functions";
 import { FERMENTATION_FUNCTIONS } from "./fermentation-functions";
 import { GRAVITY_FUNCTIONS } from "./gravity-functions";
 import { GRAVITY_INSTRUMENT_FUNCTIONS } from "./gravity-instrument-functions";
@@ -45,6 +46,7 @@ export const SUBJECT_FUNCTIONS: readonly FunctionRecord[] = [
   ...COLOUR_FUNCTIONS,
   ...COMPARE_FUNCTIONS,
   ...EXPLAIN_FUNCTIONS,
+  ...FERMENTATION_COURSE_FUNCTIONS,
   ...FERMENTATION_FUNCTIONS,
   ...GRAVITY_FUNCTIONS,
   ...GRAVITY_INSTRUMENT_FUNCTIONS,

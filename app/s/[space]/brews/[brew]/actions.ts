@@ -9,21 +9,8 @@ import { AppError } from "@/lib/server/app-error";
 import { dropBrew } from "@/lib/server/brews/drop";
 import { moveBrew } from "@/lib/server/brews/move";
 import { recordReading } from "@/lib/server/readings/writes";
-import { optionalViewer, proveMember, requireMember, type Member } from "@/lib/server/session";
-
-/** A redirect to the sign-in page would throw away what is typed on the run sheet, so it is said instead. */
-async function memberAtTheKettle(space: string): Promise<Member> {
-  const viewer = await optionalViewer();
-  if (viewer === null) {
-    throw new AppError(
-      "UNAUTHENTICATED",
-      "You are no longer signed in. Sign in on another tab and save again; what you typed stays here.",
-    );
-  }
-  const member = await proveMember(viewer, space);
-  if (member === null) throw new AppError("NOT_FOUND", "There is no such brew here.");
-  return member;
-}
+import { requireMember } from "@/lib/server/session";
+import { memberAtTheKettle } from "./member-at-the-kettle";
 
 export async function recordReadingAction(
   space: string,

@@ -10,7 +10,7 @@ import { ReadingAmount } from "./reading-amount";
 import { ReadingCorrection } from "./reading-correction";
 import { ReadingDetails } from "./reading-details";
 import type { RecordReading } from "./use-delivery";
-import { useReading } from "./use-reading";
+import { useReading, type ComposeReading } from "./use-reading";
 
 interface ReadingFormProps {
   readonly brewId: string;
@@ -19,6 +19,7 @@ interface ReadingFormProps {
   /** Tells this form's fields from those of the same quantity at another step. */
   readonly name: string;
   readonly record: RecordReading;
+  readonly compose?: ComposeReading;
 }
 
 /** Where a reading is typed. It stays here until the server has it. */

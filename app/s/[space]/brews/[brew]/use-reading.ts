@@ -27,10 +27,18 @@ interface ReadingOf {
   readonly point: MeasuringPoint;
   readonly preferences: Preferences;
   readonly record: RecordReading;
+  /** What is sent for a reading; of the numbers of the ledger, left out. */
+  readonly compose?: ComposeReading;
 }
 
+export type ComposeReading = (
+  brewId: string,
+  point: MeasuringPoint,
+  reading: WrittenReading,
+) => Readonly<Record<string, unknown>>;
+
 /** One reading from the first digit to the server's confirmation. */
-export function useReading({ brewId, point, preferences, record }: ReadingOf): ReadingEntry {
+export function useReading({ brewId, point, preferences, record, compose = messageOf }: ReadingOf): ReadingEntry {
   const { isSending, deliver } = useDelivery(record);
   const [state, dispatch] = useReducer(readingReducer, null, (): ReadingState => ({
     draft: emptyDraft(point, preferences),
@@ -55,7 +63,7 @@ export function useReading({ brewId, point, preferences, record }: ReadingOf): R
 
   async function send(reading: WrittenReading): Promise<void> {
     dispatch({ kind: "delivery", delivery: { kind: "saving" } });
-    const delivery = await deliver(JSON.stringify(state.draft), () => messageOf(brewId, point, reading));
+    const delivery = await deliver(JSON.stringify(state.draft), () => compose(brewId, point, reading));
     dispatch({ kind: "delivery", delivery });
   }
 

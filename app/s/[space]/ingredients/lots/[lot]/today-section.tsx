@@ -6,7 +6,7 @@ import type { LotKindAndFigures } from "@/lib/model/ingredient-lot";
 import { agedPack, hopStorage, type AgedPack } from "@/lib/model/lot-today";
 import type { Preferences } from "@/lib/model/preferences";
 import { Quantity } from "@/lib/ui/quantity";
-import { FunctionDetails } from "./function-details";
+import { FunctionDetails } from "@/lib/ui/function-details";
 
 interface TodaySectionProps {
   readonly what: LotKindAndFigures;

@@ -1,11 +1,12 @@
+import type { ReactElement } from "react";
 import type { ExplainedFunction } from "@/lib/calc/explain";
 
-interface FunctionDetailsProps {
+export interface FunctionDetailsProps {
   readonly explained: ExplainedFunction;
 }
 
 /** How a computed figure comes about: words, equation, inputs, where it holds, and by whom. */
-export function FunctionDetails({ explained }: FunctionDetailsProps) {
+export function FunctionDetails({ explained }: FunctionDetailsProps): ReactElement {
   const { words, equation, inputs, sources, validRange } = explained;
   return (
     <details className="max-w-3xl">
