@@ -9,7 +9,17 @@ const SIZE_LIMITS = {
 };
 
 export default tseslint.config(
-  { ignores: ["node_modules", ".next", ".data", "prisma/generated", "next-env.d.ts", "dependency-cruiser.cjs"] },
+  {
+    ignores: [
+      "node_modules",
+      ".next",
+      ".build",
+      ".data",
+      "prisma/generated",
+      "next-env.d.ts",
+      "dependency-cruiser.cjs",
+    ],
+  },
   js.configs.recommended,
   ...tseslint.configs.strictTypeChecked,
   {

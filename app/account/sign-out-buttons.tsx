@@ -18,12 +18,7 @@ export function SignOutButtons() {
   const isReady = useHydrated();
   return (
     <div className="flex flex-wrap items-start gap-3">
-      <button
-        type="button"
-        className="button button-quiet"
-        disabled={!isReady}
-        onClick={() => void leave()}
-      >
+      <button type="button" className="button button-quiet" disabled={!isReady} onClick={() => void leave()}>
         Sign out here
       </button>
       <ActionForm action={signOutEverywhereAction}>

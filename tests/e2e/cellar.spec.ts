@@ -98,7 +98,7 @@ async function read(page: Page, { amount, at }: { readonly amount: string; reado
   const form = page.getByRole("region", { name: "Read in the fermenter" });
   const before = await readings(page).count();
   await form.getByLabel("Gravity, SG").fill(amount);
-  if ((await form.getByLabel("Time of the reading").first().isVisible()) === false) {
+  if (!(await form.getByLabel("Time of the reading").first().isVisible())) {
     await form.getByText(/^hydrometer, ±/).click();
   }
   await form.getByLabel("Time of the reading").first().fill(at);

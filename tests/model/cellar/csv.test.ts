@@ -34,8 +34,12 @@ describe("readCsvTable", () => {
 
   it("refuses a file that is empty, has only a heading, or ends in a quotation", () => {
     expect(readCsvTable("")).toEqual({ ok: false, message: "The file is empty." });
-    expect(readCsvTable("time,sg\n")).toMatchObject({ ok: false, message: expect.stringContaining("no line below") });
-    expect(readCsvTable('time,sg\n"1,2')).toMatchObject({ ok: false, message: expect.stringContaining("quotation") });
+    const refusal = (text: string): string => {
+      const table = readCsvTable(text);
+      return table.ok ? "" : table.message;
+    };
+    expect(refusal("time,sg\n")).toContain("no line below");
+    expect(refusal('time,sg\n"1,2')).toContain("quotation");
   });
 
   it("takes twenty thousand lines and refuses one more", () => {

@@ -52,10 +52,7 @@ function NoticeText({ notice, home }: { readonly notice: Notice; readonly home: 
   const { payload, readAt, createdAt } = notice;
   return (
     <div>
-      <Link
-        href={home + noticePath(notice)}
-        className={readAt === null ? "target font-semibold" : "target"}
-      >
+      <Link href={home + noticePath(notice)} className={readAt === null ? "target font-semibold" : "target"}>
         {noticeInWords(notice)}
       </Link>
       {payload.note === "" ? null : <p>“{payload.note}”</p>}

@@ -9,7 +9,7 @@ import { EntryLine } from "../entry-line";
 import { ReadingForm } from "../reading-form";
 import { eventOf, useLogEntry } from "../use-log-entry";
 import { measuredOf } from "./cellar-readings";
-import type { LoggedLineProps } from "./logged-line";
+import type { LoggedLineProps } from "./logged-line-props";
 
 type ChangeReadingProps = LoggedLineProps;
 

@@ -8,7 +8,7 @@ import { ErrorSummary } from "@/lib/ui/error-summary";
 import { Notice } from "@/lib/ui/notice";
 import { CsvColumns } from "./csv-columns";
 import { CsvPreview } from "./csv-preview";
-import type { OpenFile } from "./csv-section";
+import type { OpenFile } from "./open-file";
 import { useCsvTake } from "./use-csv-take";
 
 interface CsvChoiceProps {

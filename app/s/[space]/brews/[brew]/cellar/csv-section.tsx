@@ -1,24 +1,18 @@
 "use client";
 
 import { useState } from "react";
-import { guessedChoices, type CsvChoices } from "@/lib/model/cellar/csv/columns";
-import { CSV_LIMITS, readCsvTable, type CsvTable } from "@/lib/model/cellar/csv/table";
+import { guessedChoices } from "@/lib/model/cellar/csv/columns";
+import { CSV_LIMITS, readCsvTable } from "@/lib/model/cellar/csv/table";
 import type { FieldErrors } from "@/lib/model/field-errors";
 import { ErrorSummary } from "@/lib/ui/error-summary";
 import { Field } from "@/lib/ui/field";
 import { controlAttributes } from "@/lib/ui/field-ids";
 import { useHydrated } from "@/lib/ui/use-hydrated";
 import { CsvChoice } from "./csv-choice";
+import type { OpenFile } from "./open-file";
 
 const HINT = "A table with a heading and a column of times, at most 5 MB and 20,000 lines.";
 const NONE: FieldErrors = {};
-
-/** A file that is open, with how it is read. */
-export interface OpenFile {
-  readonly file: File;
-  readonly table: Extract<CsvTable, { ok: true }>;
-  readonly choices: CsvChoices;
-}
 
 /** Takes readings from a file of a probe or a spreadsheet: first it is shown line by line, then it is taken. */
 export function CsvSection({ address }: { readonly address: string }) {

@@ -1,17 +1,9 @@
 import type { Dimension } from "@/lib/calc/ledger";
 import { SERIES, isSeries } from "@/lib/model/log/series";
-import type { LoggedReading } from "@/lib/model/log/logged-readings";
 import { ClockTime } from "@/lib/ui/brew/clock-time";
 import { Quantity } from "@/lib/ui/quantity";
-import type { CellarPart } from "./cellar-part";
 import { ChangeReading } from "./change-reading";
-
-export interface LoggedLineProps extends Pick<CellarPart, "preferences" | "record"> {
-  readonly reading: LoggedReading;
-  readonly label: string;
-  readonly brew: Pick<CellarPart["brew"], "id" | "mayWrite">;
-  readonly fermentation: Pick<CellarPart["fermentation"], "original">;
-}
+import type { LoggedLineProps } from "./logged-line-props";
 
 /** One reading: what counts, who read it, and everything that it was before. */
 export function LoggedLine({ reading, label, ...part }: LoggedLineProps) {
