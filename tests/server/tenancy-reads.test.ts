@@ -6,6 +6,7 @@ import { fileURLToPath } from "node:url";
 import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
 import { newPublication } from "@/lib/model/publication";
 import { listAdaptations } from "@/lib/server/adaptations/reads";
+import { findDaySheet } from "@/lib/server/brews/day-sheet";
 import { findBrew, listBrews } from "@/lib/server/brews/reads";
 import { listRegister } from "@/lib/server/brews/register";
 import { listDue } from "@/lib/server/cellar/due";
@@ -56,6 +57,8 @@ import { newBrewing, type Brewing } from "../support/brewing";
 import { ENDED, newFermentation, onDay, withDryHop } from "../support/cellar";
 import { newClub } from "../support/club";
 import { beerJsonFile } from "../support/exchange-files";
+import { beginTrial } from "@/lib/server/trials/begin";
+import { findTrial, listTrials } from "@/lib/server/trials/reads";
 import { hopLot, ownHop } from "../support/lots";
 import { newOrdering } from "../support/ordering";
 import { noisyJpeg } from "../support/pictures";
@@ -69,6 +72,7 @@ interface Ids extends Brewing {
   readonly orderId: string;
   readonly noticeId: string;
   readonly photoId: string;
+  readonly trialId: string;
 }
 type Read = (member: Member, ids: Ids) => Promise<unknown>;
 
@@ -77,6 +81,7 @@ const revision = ({ recipeId }: Ids) => ({ recipeId, rev: 1 });
 /** Every read of the services, asked with identifiers of a club. */
 const READS: Readonly<Record<string, Read>> = {
   findBrew: (member, { brewId }) => findBrew(member, brewId),
+  findDaySheet: (member, { brewId }) => findDaySheet(member, brewId),
   findBrewDay: (member, { sharedBrewId, equipmentId }) => findBrewDay(member, { sharedBrewId, equipmentId }),
   findDraft: (member, { recipeId }) => findDraft(member, recipeId),
   findEquipment: (member, { equipmentId }) => findEquipment(member, equipmentId),
@@ -95,6 +100,7 @@ const READS: Readonly<Record<string, Read>> = {
   findSharedBrew: (member, { sharedBrewId }) => findSharedBrew(member, sharedBrewId),
   findSharedBrewPlan: (member, { sharedBrewId }) => findSharedBrewPlan(member, sharedBrewId),
   findSheet: (member, { sharedBrewId, equipmentId }) => findSheet(member, { sharedBrewId, equipmentId }),
+  findTrial: (member, { equipmentId, trialId }) => findTrial(member, equipmentId, trialId),
   findUses: (member) => findUses(member, sampleRecipe().hops[0]?.name ?? "", ownHop().what),
   listAdaptations: (member, ids) => listAdaptations(member, revision(ids)),
   listBrewDays,
@@ -127,6 +133,7 @@ const READS: Readonly<Record<string, Read>> = {
   listSensorKeys,
   listSharedBrews,
   listSheets: (member, { sharedBrewId }) => listSheets(member, sharedBrewId),
+  listTrials: (member, { equipmentId }) => listTrials(member, equipmentId),
   listWritableBrews,
 };
 
@@ -183,6 +190,7 @@ beforeAll(async () => {
     orderId: await newOrdering(owner),
     noticeId: notice?.id ?? "",
     photoId: randomUUID(),
+    trialId: (await beginTrial(brewer, brewing.equipmentId)).id,
   };
   await keepPhoto(brewer, { id: ids.photoId, brewId: ids.brewId, bytes: await noisyJpeg(8, 8) });
   await postReadings(await newSender(owner), [sentReading(ids.brewId)], new Date());
