@@ -60,6 +60,17 @@ async function killAll(data) {
       // It has ended by itself between the two lines.
     }
   }
+  // A new server refuses to start while the old one is still on its way out.
+  while ([pid, ...children].some(isThere)) await new Promise((resolve) => setTimeout(resolve, 50));
+}
+
+function isThere(pid) {
+  try {
+    process.kill(pid, 0);
+    return true;
+  } catch {
+    return false;
+  }
 }
 
 async function startIn(data, postgres, { name, flags }) {
