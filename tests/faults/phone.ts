@@ -72,8 +72,9 @@ export class Phone {
   /** Loads the page anew: what was under way is cut off, and only the disk is left. */
   async reload(): Promise<void> {
     this.tally.reloads += 1;
-    this.database.close();
+    const left = this.database;
     this.database = await openDayDatabase(this.setting.name);
+    left.close();
   }
 
   async send(): Promise<void> {
