@@ -32,6 +32,14 @@ describe("the queue of a phone", () => {
     expect(new Set(waiting.map(({ event }) => event.deviceId)).size).toBe(1);
   });
 
+  it("gives what is written together an order in time, which everybody reads who reads the log", async () => {
+    const database = await openDayDatabase("in-order");
+    const writer = { space: SPACE, brewId: BREW, userId: "one", userName: "One" };
+    const at = Date.parse("2026-05-02T10:00:00.000Z");
+    const events = await keepEvents(database, clock(), writer, [measured(1), measured(2), measured(3)], at);
+    expect(events.map(({ occurredAt }) => Date.parse(occurredAt) - at)).toEqual([0, 1, 2]);
+  });
+
   it("keeps all of what is written together, or nothing of it", async () => {
     const database = await openDayDatabase("together");
     const writer = { space: SPACE, brewId: BREW, userId: "one", userName: "One" };

@@ -1,5 +1,6 @@
 import type { EventContent, LogEvent } from "@/lib/model/log/log-event";
-import { newId, type DeviceClock } from "./clock";
+import { newId } from "@/lib/ui/brew/new-id";
+import type { DeviceClock } from "./clock";
 import { STRICT, type DayDatabase, type Waiting } from "./database";
 
 /** Who writes, and at which brew. */
@@ -36,7 +37,8 @@ export async function keepEvents(
       brewId: writer.brewId,
       deviceId: known.id,
       deviceSeq: known.made + 1 + i,
-      occurredAt: new Date(occurredAt).toISOString(),
+      // Written together, they still have an order: an alarm is heard, and then set again.
+      occurredAt: new Date(occurredAt + i).toISOString(),
     }));
     await device.put({ id: known.id, made: known.made + events.length }, "this");
     const waiting = transaction.objectStore("waiting");
