@@ -13,3 +13,8 @@ export function fieldErrors(error: z.ZodError): FieldErrors {
   }
   return Object.fromEntries(messages);
 }
+
+/** Everything that is wrong, as one text for who sends no form. */
+export function refusalWords(error: z.ZodError): string {
+  return [...new Set(Object.values(fieldErrors(error)))].join(". ");
+}

@@ -3,7 +3,6 @@
  * `npm run bench -- calculation pages` runs these parts alone; the others are search, keystrokes, kettles,
  * ingestion and brew-day.
  */
-import { randomBytes } from "node:crypto";
 import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -15,7 +14,7 @@ import { ROOT } from "./project-root.mjs";
 import { Refusal } from "./refusal.mjs";
 import { run, step, typescriptCommand } from "./run.mjs";
 import { runCommand } from "./run-command.mjs";
-import { serve } from "./server.mjs";
+import { passingEnvironment, serve } from "./server.mjs";
 import { onShutdown } from "./shutdown.mjs";
 
 // Each against the built app, in a demo club of its own.
@@ -66,15 +65,7 @@ async function benchServed(parts) {
   const port = await freePort();
   await migrate(database.url);
   const origin = `http://localhost:${port}`;
-  const env = {
-    ...process.env,
-    DATABASE_URL: database.url,
-    APP_ORIGIN: origin,
-    NEXTAUTH_URL: origin,
-    NEXTAUTH_SECRET: randomBytes(32).toString("hex"),
-    NEXT_TELEMETRY_DISABLED: "1",
-    GYLEBOOK_DEMO: "on",
-  };
+  const env = passingEnvironment({ databaseUrl: database.url, origin });
   await step("Filling it with the demo club", ...typescriptCommand("lib/ops/seed.ts"), { env });
   await buildWithBench();
   await serve({ host: "127.0.0.1", port, env });

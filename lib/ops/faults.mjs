@@ -5,7 +5,6 @@
  * `npm run faults -- --readings=2000 --kills=10` is a shorter run; `--control` lets the database confirm what it has not
  * written yet, and must find losses: a run that cannot fail proves nothing.
  */
-import { randomBytes } from "node:crypto";
 import { parseArgs } from "node:util";
 import { startThrowAwayDatabase } from "./embedded-database.mjs";
 import { freePort } from "./free-port.mjs";
@@ -14,7 +13,7 @@ import { ensureBuild, ensureClient, ensurePackages, requireNode } from "./prepar
 import { Refusal } from "./refusal.mjs";
 import { start, typescriptCommand } from "./run.mjs";
 import { runCommand } from "./run-command.mjs";
-import { serve } from "./server.mjs";
+import { passingEnvironment, serve } from "./server.mjs";
 import { onShutdown } from "./shutdown.mjs";
 
 const USUAL = { readings: "10000", kills: "52", phones: "20", seed: "1" };
@@ -53,14 +52,7 @@ async function attempt({ readings, kills, phones, seed, isControl }) {
   const port = await freePort();
   const proxyPort = await freePort();
   const origin = `http://localhost:${port}`;
-  const env = {
-    ...process.env,
-    DATABASE_URL: database.url,
-    APP_ORIGIN: origin,
-    NEXTAUTH_URL: origin,
-    NEXTAUTH_SECRET: randomBytes(32).toString("hex"),
-    NEXT_TELEMETRY_DISABLED: "1",
-  };
+  const env = passingEnvironment({ databaseUrl: database.url, origin });
   const server = { host: "127.0.0.1", port, env };
   let app = await serve(server);
   const [command, args] = typescriptCommand("tests/faults/run-phones.ts");

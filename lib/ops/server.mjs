@@ -27,6 +27,19 @@ export async function serverEnvironment({ databaseUrl, port }) {
   };
 }
 
+/** The same for a server that is there for one run only, whatever address and secret this installation has. */
+export function passingEnvironment({ databaseUrl, origin }) {
+  return {
+    ...process.env,
+    DATABASE_URL: databaseUrl,
+    APP_ORIGIN: origin,
+    NEXTAUTH_URL: origin,
+    NEXTAUTH_SECRET: randomBytes(32).toString("hex"),
+    NEXT_TELEMETRY_DISABLED: "1",
+    GYLEBOOK_DEMO: "on",
+  };
+}
+
 /** Kept, because whoever is signed in should stay so after a restart. */
 async function keptSecret() {
   const file = join(ROOT, ".data", "secret");

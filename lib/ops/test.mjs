@@ -2,7 +2,6 @@
  * `npm test`: every check and every test, with a database, a build and a server of its own.
  * `npm test -- check`, `unit`, `server` or `browser` runs only these parts.
  */
-import { randomBytes } from "node:crypto";
 import { runChecks } from "./checks.mjs";
 import { ensureChromium } from "./chromium.mjs";
 import { startThrowAwayDatabase } from "./embedded-database.mjs";
@@ -12,7 +11,7 @@ import { ensureBuild, ensureClient, ensurePackages, requireNode } from "./prepar
 import { Refusal } from "./refusal.mjs";
 import { step, typescriptCommand } from "./run.mjs";
 import { runCommand } from "./run-command.mjs";
-import { serve } from "./server.mjs";
+import { passingEnvironment, serve } from "./server.mjs";
 import { onShutdown } from "./shutdown.mjs";
 import { summarise } from "./summary.mjs";
 import { runPlaywright, runVitest } from "./test-runs.mjs";
@@ -74,22 +73,9 @@ async function runInBrowser(database) {
   const chromium = await ensureChromium();
   const port = await freePort();
   await migrate(database.url);
-  const env = environmentOf(database.url, `http://localhost:${port}`);
+  const env = passingEnvironment({ databaseUrl: database.url, origin: `http://localhost:${port}` });
   await step("Filling it with the demo club", ...typescriptCommand("lib/ops/seed.ts"), { env });
   await ensureBuild();
   await serve({ host: "127.0.0.1", port, env });
   return runPlaywright({ ...env, CHROMIUM_PATH: chromium, GYLEBOOK_URL: env.APP_ORIGIN });
-}
-
-/** The tests talk to their own server, whatever address and secret this installation has. */
-function environmentOf(databaseUrl, origin) {
-  return {
-    ...process.env,
-    DATABASE_URL: databaseUrl,
-    APP_ORIGIN: origin,
-    NEXTAUTH_URL: origin,
-    NEXTAUTH_SECRET: randomBytes(32).toString("hex"),
-    NEXT_TELEMETRY_DISABLED: "1",
-    GYLEBOOK_DEMO: "on",
-  };
 }

@@ -1,4 +1,5 @@
 import { useEffect, useMemo, useSyncExternalStore, type ReactElement } from "react";
+import { inServerTime } from "@/lib/model/log/log-entry";
 import { planOf } from "@/lib/model/brew-plan";
 import { dayPlan } from "../plan/day-plan";
 import type { DayDatabase } from "../store/database";
@@ -7,9 +8,6 @@ import { DayContext, type Day } from "./day-context";
 import { DayScreen } from "./day-screen";
 import { NoSheet } from "./no-day";
 import { useNow } from "./use-now";
-
-/** A clock that is off by less is left as it is. */
-const TRUSTED_CLOCK_MS = 60_000;
 
 /** The brew day of one brew on this device. */
 export function DayApp({
@@ -22,8 +20,7 @@ export function DayApp({
   const state = useSyncExternalStore(session.subscribe, session.snapshot);
   const deviceNow = useNow();
   const { sheet, log, clockAheadMs } = state;
-  const isOff = clockAheadMs !== null && Math.abs(clockAheadMs) > TRUSTED_CLOCK_MS;
-  const now = isOff ? deviceNow + clockAheadMs : deviceNow;
+  const now = inServerTime(clockAheadMs, deviceNow);
   const brew = sheet?.brew ?? null;
   const plan = useMemo(() => (brew === null ? null : planOf(brew)), [brew]);
   const theme = sheet?.preferences.theme;

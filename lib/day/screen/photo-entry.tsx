@@ -1,7 +1,7 @@
 import { useState, type ChangeEvent, type ReactElement } from "react";
 import { fieldIds } from "@/lib/ui/field-ids";
+import { newId } from "@/lib/ui/brew/new-id";
 import { TextField } from "@/lib/ui/text-field";
-import { newId } from "../store/clock";
 import type { DayDatabase } from "../store/database";
 import { keepPhoto } from "../store/photos";
 import type { DaySession } from "../sync/day-session";
@@ -30,7 +30,7 @@ export function PhotoEntry({ step, onClose, session, database }: PhotoEntryProps
     }
     const { sheet } = session.snapshot();
     if (sheet === null) return;
-    const photoId = newId(Date.now());
+    const photoId = newId();
     await keepPhoto(database, { id: photoId, space, brewId: brew.id, userId: sheet.me.id, picture, refusal: null });
     await write([{ kind: "photo", photoId, caption: caption.trim(), step }]);
     onClose();

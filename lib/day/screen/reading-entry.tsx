@@ -7,12 +7,12 @@ import {
   sampleLabel,
   type MeasuringPoint,
 } from "@/lib/ui/brew/reading-draft";
+import { ReadingDetails } from "@/lib/ui/brew/reading-details";
 import { displayUnit } from "@/lib/ui/display-unit";
 import { NumberField } from "@/lib/ui/number-field";
 import { Quantity } from "@/lib/ui/quantity";
 import { useDay } from "./day-context";
 import { Keypad, pressed } from "./keypad";
-import { ReadingMore } from "./reading-more";
 import { useReadingEntry, type ReadingEntryState } from "./use-reading-entry";
 
 interface ReadingEntryProps {
@@ -26,6 +26,7 @@ type NumberName = "amount" | "sample";
 
 /** A reading by keypad, in the unit of the instrument; what is usual is filled in and can be changed. */
 export function ReadingEntry(a: ReadingEntryProps): ReactElement {
+  const { preferences } = useDay();
   const { point } = a;
   const entry = useReadingEntry(a);
   const { draft, errors, question, problem, type, save } = entry;
@@ -60,7 +61,7 @@ export function ReadingEntry(a: ReadingEntryProps): ReactElement {
       <button type="submit" className="button day-button">
         Keep it
       </button>
-      <ReadingMore entry={entry} point={point} />
+      <ReadingDetails name="day" point={point} preferences={preferences} draft={draft} errors={errors} type={type} />
     </form>
   );
 }

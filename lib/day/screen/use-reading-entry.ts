@@ -1,7 +1,6 @@
 import { useRef, useState } from "react";
-import { loggedRange } from "@/lib/model/log/series";
-import type { Measured } from "@/lib/model/log/log-event";
 import type { LoggedReading } from "@/lib/model/log/logged-readings";
+import { measuredOf } from "@/lib/ui/brew/measured-of";
 import { farFromPlan } from "@/lib/ui/brew/far-from-plan";
 import {
   emptyDraft,
@@ -62,7 +61,7 @@ export function useReadingEntry({ point, step, target, onClose }: ReadingOf): Re
 
   function keepReading(reading: WrittenReading): void {
     isSaving.current = true;
-    const measured = measuredOf(point, step, reading);
+    const measured = measuredOf(point, reading, step);
     const content =
       target === null ? measured : ({ kind: "correct", targetId: target.id, seen: target.changes, measured } as const);
     write([content], reading.occurredAt?.getTime())
@@ -74,9 +73,4 @@ export function useReadingEntry({ point, step, target, onClose }: ReadingOf): Re
   }
 
   return { draft, errors, question, problem, type, save };
-}
-
-function measuredOf({ quantity }: MeasuringPoint, step: string | null, reading: WrittenReading): Measured {
-  const { value, sd, instrument, sampleC, note, entered } = reading;
-  return { kind: loggedRange(quantity).kind, quantity, value, sd, instrument, sampleC, note, entered, step };
 }

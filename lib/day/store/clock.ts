@@ -1,4 +1,4 @@
-import { uuidV7 } from "@/lib/ui/brew/uuid-v7";
+import { newId } from "@/lib/ui/brew/new-id";
 
 /** The two clocks of a device: the wall clock, which somebody may set, and one that only ever goes on. */
 export interface DeviceClock {
@@ -9,7 +9,7 @@ export interface DeviceClock {
 }
 
 export function browserClock(): DeviceClock {
-  return { now: () => Date.now(), steady: () => performance.now(), page: newId(Date.now()) };
+  return { now: () => Date.now(), steady: () => performance.now(), page: newId() };
 }
 
 /** Beyond this the wall clock was set; two clocks of one device drift less in a day. */
@@ -18,9 +18,4 @@ const SET_ANEW_MS = 5000;
 /** Whether the wall clock was set since an event was made, as far as this page can tell. */
 export function wasSet(made: { readonly page: string; readonly ahead: number }, clock: DeviceClock): boolean {
   return made.page === clock.page && Math.abs(clock.now() - clock.steady() - made.ahead) > SET_ANEW_MS;
-}
-
-/** randomUUID is missing where the page came over plain http from another machine, as in a garage it may. */
-export function newId(at: number): string {
-  return uuidV7(at, crypto.getRandomValues(new Uint8Array(16)));
 }

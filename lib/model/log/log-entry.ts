@@ -15,12 +15,12 @@ export interface LogEntry {
 const TRUSTED_CLOCK_MS = 60_000;
 
 /** When an event happened, ms since 1970: by the device's clock, or by the server's where the device's is clearly wrong. */
-export function effectiveTime(entry: LogEntry): number {
-  return inServerTime(entry, Date.parse(entry.event.occurredAt));
+export function effectiveTime({ event, clockOffsetMs }: Pick<LogEntry, "event" | "clockOffsetMs">): number {
+  return inServerTime(clockOffsetMs, Date.parse(event.occurredAt));
 }
 
-/** A time that the device of an entry has stated, moved to the server's clock where the device's is clearly wrong. */
-export function inServerTime({ clockOffsetMs }: LogEntry, stated: number): number {
+/** A time by a device's clock, moved to the server's where the device's is clearly wrong. */
+export function inServerTime(clockOffsetMs: number | null, stated: number): number {
   const isOff = clockOffsetMs !== null && Math.abs(clockOffsetMs) > TRUSTED_CLOCK_MS;
   return isOff ? stated + clockOffsetMs : stated;
 }

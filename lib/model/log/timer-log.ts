@@ -30,7 +30,7 @@ export function timerLog(ordered: readonly LogEntry[]): ReadonlyMap<string, Logg
         timer,
         label,
         step,
-        dueAt: inServerTime(entry, Date.parse(dueAt)),
+        dueAt: inServerTime(entry.clockOffsetMs, Date.parse(dueAt)),
         acknowledged: null,
         isCleared: false,
       });

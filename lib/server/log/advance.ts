@@ -1,5 +1,6 @@
 import "server-only";
 import { BREW_STATES, type BrewState } from "@/lib/model/brew";
+import { effectiveTime } from "@/lib/model/log/log-entry";
 import type { LogEvent } from "@/lib/model/log/log-event";
 import type { SpaceTransaction } from "../db";
 import type { NewEvent } from "./insert-events";
@@ -19,11 +20,11 @@ function stateAfter(event: LogEvent): BrewState | null {
  */
 export async function advanceBrews(tx: SpaceTransaction, spaceId: string, events: readonly NewEvent[]): Promise<void> {
   const reached = new Map<string, { readonly state: BrewState; readonly at: number }>();
-  for (const { event, clockOffsetMs } of events) {
+  for (const made of events) {
+    const { event } = made;
     const state = stateAfter(event);
     if (state === null) continue;
-    const stated = Date.parse(event.occurredAt);
-    const at = clockOffsetMs !== null && Math.abs(clockOffsetMs) > 60_000 ? stated + clockOffsetMs : stated;
+    const at = effectiveTime(made);
     const before = reached.get(event.brewId);
     const isFurther = before === undefined || BREW_STATES.indexOf(state) > BREW_STATES.indexOf(before.state);
     reached.set(event.brewId, {

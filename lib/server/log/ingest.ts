@@ -1,6 +1,6 @@
 import "server-only";
 import type { DeliveryAnswer, Rejection } from "@/lib/model/log/delivery-answer";
-import { fieldErrors } from "@/lib/model/field-errors";
+import { refusalWords } from "@/lib/model/field-errors";
 import type { Delivery } from "@/lib/model/log/delivery";
 import type { LogEvent } from "@/lib/model/log/log-event";
 import { logEventInput } from "@/lib/model/log/log-event-input";
@@ -125,8 +125,7 @@ function readEvents(events: readonly unknown[]): ReadEvents {
     const parsed = logEventInput.safeParse(event);
     if (parsed.success) taken.set(parsed.data.id, parsed.data);
     else {
-      const reason = [...new Set(Object.values(fieldErrors(parsed.error)))].join(". ");
-      rejected.push({ id: identifierOf(event), reason, isSequenceTaken: false });
+      rejected.push({ id: identifierOf(event), reason: refusalWords(parsed.error), isSequenceTaken: false });
     }
   }
   return { taken: [...taken.values()], rejected };

@@ -1,5 +1,5 @@
 import "server-only";
-import { effectiveTime } from "@/lib/model/log/log-entry";
+import { effectiveTime, inServerTime } from "@/lib/model/log/log-entry";
 import type { LogEvent, TimerAct } from "@/lib/model/log/log-event";
 import type { SpaceTransaction } from "../db";
 import type { NewEvent } from "../log/insert-events";
@@ -39,10 +39,10 @@ export async function scheduleAlarms(
 
 function saidOf({ event, actorId, clockOffsetMs }: NewEvent): readonly Said[] {
   if (event.kind !== "timer") return [];
-  const saidAt = effectiveTime({ event, clockOffsetMs, actorId, actorName: "", receivedAt: null });
+  const saidAt = effectiveTime({ event, clockOffsetMs });
   // A clock that tells the time of the entry wrongly tells that of the alarm as wrongly.
-  const shift = saidAt - Date.parse(event.occurredAt);
-  const dueAt = event.act === "set" && event.dueAt !== null ? Date.parse(event.dueAt) + shift : null;
+  const isSet = event.act === "set" && event.dueAt !== null;
+  const dueAt = isSet ? inServerTime(clockOffsetMs, Date.parse(event.dueAt)) : null;
   return [{ event, actorId, saidAt, dueAt }];
 }
 

@@ -1,7 +1,7 @@
 import "server-only";
 import { createHash } from "node:crypto";
 import { isDeepStrictEqual } from "node:util";
-import { fieldErrors } from "@/lib/model/field-errors";
+import { refusalWords } from "@/lib/model/field-errors";
 import type { LogEvent } from "@/lib/model/log/log-event";
 import type { ReadingResult, ReadingsAnswer } from "@/lib/model/sensor/readings-answer";
 import { sensorReading, toMeasured, type SensorReading } from "@/lib/model/sensor/sensor-reading";
@@ -37,7 +37,7 @@ export async function postReadings(
 function readOne({ keyId, brewId }: SensorSender, reading: unknown, now: Date): Read {
   const parsed = sensorReading.safeParse(reading);
   if (!parsed.success) {
-    return { id: null, reason: [...new Set(Object.values(fieldErrors(parsed.error)))].join("; ") };
+    return { id: null, reason: refusalWords(parsed.error) };
   }
   const { data } = parsed;
   const id = data.id?.toLowerCase() ?? null;

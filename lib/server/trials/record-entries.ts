@@ -1,6 +1,6 @@
 import "server-only";
 import { z } from "zod";
-import { fieldErrors } from "@/lib/model/field-errors";
+import { refusalWords } from "@/lib/model/field-errors";
 import { trialEntry, type TrialEntry } from "@/lib/model/trial/trial-entry";
 import type { DeliveryAnswer } from "@/lib/model/trial/trial";
 import { AppError } from "../app-error";
@@ -38,7 +38,7 @@ function readEntry(sent: unknown): Read {
   const id = z.looseObject({ id: z.string().max(64) }).safeParse(sent);
   const entry = trialEntry.safeParse(sent);
   const refuse = (reason: string): Read => ({ ok: false, refused: { id: id.success ? id.data.id : "", reason } });
-  if (!entry.success) return refuse(Object.values(fieldErrors(entry.error)).join(". "));
+  if (!entry.success) return refuse(refusalWords(entry.error));
   if (Date.parse(entry.data.occurredAt) > Date.now() + A_DAY_MS) {
     return refuse(
       `Time of the reading ${entry.data.occurredAt} is more than a day ahead: set the clock of this device`,

@@ -1,13 +1,14 @@
 "use client";
 
-import { displayUnit } from "@/lib/ui/display-unit";
-import { NumberField } from "@/lib/ui/number-field";
-import { SelectField } from "@/lib/ui/select-field";
-import { TextField } from "@/lib/ui/text-field";
+import type { ReactElement } from "react";
+import { displayUnit } from "../display-unit";
+import { NumberField } from "../number-field";
+import { SelectField } from "../select-field";
+import { TextField } from "../text-field";
 import type { ReadingFieldsProps } from "./reading-fields";
 
 /** What is mostly as usual: how it was measured, how sure it is, when, and a note. */
-export function ReadingDetails({ name, point, preferences, draft, errors, type }: ReadingFieldsProps) {
+export function ReadingDetails({ name, point, preferences, draft, errors, type }: ReadingFieldsProps): ReactElement {
   const { unit } = displayUnit(point.dimension, preferences);
   const isWrong = errors.sd !== undefined || errors.at !== undefined;
   return (

@@ -1,5 +1,5 @@
 import type { Preferences } from "@/lib/model/preferences";
-import type { DraftErrors, DraftField, MeasuringPoint, ReadingDraft } from "@/lib/ui/brew/reading-draft";
+import type { DraftErrors, DraftField, MeasuringPoint, ReadingDraft } from "./reading-draft";
 
 /** What the fields of a reading share. */
 export interface ReadingFieldsProps {

@@ -1,4 +1,4 @@
-import { uuidV7 } from "@/lib/ui/brew/uuid-v7";
+import { newId } from "@/lib/ui/brew/new-id";
 
 const ID_KEY = "gylebook-device";
 const SEQUENCE_KEY = "gylebook-device-sequence";
@@ -18,23 +18,17 @@ export function nextDeviceStamp(): DeviceStamp {
     return nextKept(window.localStorage);
   } catch {
     // Storage is shut in some private windows; the reading is still worth saving.
-    passing ??= { id: newDeviceId(), sequence: 0 };
+    passing ??= { id: newId(), sequence: 0 };
     passing.sequence += 1;
     return { deviceId: passing.id, deviceSeq: passing.sequence };
   }
 }
 
 function nextKept(storage: Storage): DeviceStamp {
-  const deviceId = storage.getItem(ID_KEY) ?? newDeviceId();
+  const deviceId = storage.getItem(ID_KEY) ?? newId();
   const last = Number(storage.getItem(SEQUENCE_KEY) ?? "0");
   const deviceSeq = Number.isSafeInteger(last) ? last + 1 : 1;
   storage.setItem(ID_KEY, deviceId);
   storage.setItem(SEQUENCE_KEY, String(deviceSeq));
   return { deviceId, deviceSeq };
-}
-
-/** randomUUID is missing where the page came over plain http from another machine, as in a garage it may. */
-function newDeviceId(): string {
-  const bytes = crypto.getRandomValues(new Uint8Array(16));
-  return uuidV7(Date.now(), bytes);
 }

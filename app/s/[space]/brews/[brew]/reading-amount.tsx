@@ -3,7 +3,7 @@
 import { amountUnitText, needsSampleTemperature, sampleLabel } from "@/lib/ui/brew/reading-draft";
 import { displayUnit } from "@/lib/ui/display-unit";
 import { NumberField } from "@/lib/ui/number-field";
-import type { ReadingFieldsProps } from "./reading-fields";
+import type { ReadingFieldsProps } from "@/lib/ui/brew/reading-fields";
 
 /** The number itself, and the temperature of the sample where the instrument depends on it. */
 export function ReadingAmount({ name, point, preferences, draft, errors, type }: ReadingFieldsProps) {

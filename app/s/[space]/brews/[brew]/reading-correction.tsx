@@ -1,7 +1,7 @@
 "use client";
 
 import { readDraft } from "@/lib/ui/brew/reading-draft";
-import type { ReadingFieldsProps } from "./reading-fields";
+import type { ReadingFieldsProps } from "@/lib/ui/brew/reading-fields";
 
 /** What the correction of an instrument makes of the number, while it is typed. */
 export function ReadingCorrection({

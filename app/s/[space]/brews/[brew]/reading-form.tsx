@@ -8,7 +8,7 @@ import { useHydrated } from "@/lib/ui/use-hydrated";
 import { DeliveryLine } from "./delivery-line";
 import { ReadingAmount } from "./reading-amount";
 import { ReadingCorrection } from "./reading-correction";
-import { ReadingDetails } from "./reading-details";
+import { ReadingDetails } from "@/lib/ui/brew/reading-details";
 import type { RecordReading } from "./use-delivery";
 import { useReading, type ComposeReading } from "./use-reading";
 

@@ -2,7 +2,7 @@
 
 import { useState } from "react";
 import type { EventContent, LogEvent } from "@/lib/model/log/log-event";
-import { uuidV7 } from "@/lib/ui/brew/uuid-v7";
+import { newId } from "@/lib/ui/brew/new-id";
 import { nextDeviceStamp } from "./device";
 import type { Delivery } from "./reading-state";
 import { useDelivery, type RecordReading } from "./use-delivery";
@@ -41,7 +41,7 @@ export function useLogEntry(
 /** An event made on this device, now. */
 export function eventOf(brewId: string, content: EventContent, at: Date | null): LogEvent {
   return {
-    id: uuidV7(Date.now(), crypto.getRandomValues(new Uint8Array(10))),
+    id: newId(),
     ...nextDeviceStamp(),
     brewId,
     occurredAt: (at ?? new Date()).toISOString(),

@@ -10,7 +10,7 @@ import {
   type MeasuringPoint,
   type WrittenReading,
 } from "@/lib/ui/brew/reading-draft";
-import { uuidV7 } from "@/lib/ui/brew/uuid-v7";
+import { newId } from "@/lib/ui/brew/new-id";
 import { nextDeviceStamp } from "./device";
 import { readingReducer, type ReadingState } from "./reading-state";
 import { useDelivery, type RecordReading } from "./use-delivery";
@@ -77,7 +77,7 @@ function messageOf(
 ): Readonly<Record<string, unknown>> {
   const { value, sd, instrument, sampleC, note, entered } = reading;
   return {
-    id: uuidV7(Date.now(), crypto.getRandomValues(new Uint8Array(10))),
+    id: newId(),
     ...nextDeviceStamp(),
     brewId,
     quantity,

@@ -1,7 +1,6 @@
 "use client";
 
-import type { Measured } from "@/lib/model/log/log-event";
-import { loggedRange } from "@/lib/model/log/series";
+import { measuredOf } from "@/lib/ui/brew/measured-of";
 import type { MeasuringPoint, WrittenReading } from "@/lib/ui/brew/reading-draft";
 import { CELLAR_SERIES, cellarPoint } from "@/lib/ui/cellar/cellar-point";
 import { ReadingForm } from "../reading-form";
@@ -44,11 +43,4 @@ export function CellarReadings({ brewId, original, preferences, record }: Cellar
 
 function messageOf(brewId: string, point: MeasuringPoint, reading: WrittenReading) {
   return { events: [eventOf(brewId, measuredOf(point, reading), reading.occurredAt)] };
-}
-
-/** A reading as the log says it. */
-export function measuredOf({ quantity }: MeasuringPoint, reading: WrittenReading): Measured {
-  const { value, sd, instrument, sampleC, note, entered } = reading;
-  const { kind } = loggedRange(quantity);
-  return { kind, quantity, value, sd, instrument, sampleC, note, entered, step: null };
 }

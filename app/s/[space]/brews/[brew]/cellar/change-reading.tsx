@@ -8,7 +8,7 @@ import { TextField } from "@/lib/ui/text-field";
 import { EntryLine } from "../entry-line";
 import { ReadingForm } from "../reading-form";
 import { eventOf, useLogEntry } from "../use-log-entry";
-import { measuredOf } from "./cellar-readings";
+import { measuredOf } from "@/lib/ui/brew/measured-of";
 import type { LoggedLineProps } from "./logged-line-props";
 
 type ChangeReadingProps = LoggedLineProps;

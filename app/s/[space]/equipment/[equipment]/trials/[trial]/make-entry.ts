@@ -1,5 +1,5 @@
 import { trialEntry, type TrialEntry } from "@/lib/model/trial/trial-entry";
-import { uuidV7 } from "@/lib/ui/brew/uuid-v7";
+import { newId } from "@/lib/ui/brew/new-id";
 
 /** What every entry has: an identifier of its own, which grows with time, and what it stands for. */
 export function madeNow(
@@ -12,7 +12,7 @@ export function madeNow(
   readonly occurredAt: string;
   readonly replaces: string | null;
 } {
-  const id = uuidV7(Date.now(), crypto.getRandomValues(new Uint8Array(10)));
+  const id = newId();
   return { id, run, occurredAt: at.toISOString(), replaces };
 }
 
