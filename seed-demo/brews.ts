@@ -10,6 +10,7 @@ import type { Member } from "@/lib/server/session";
 import type { DemoKettle } from "./kettles";
 import { demoReadings } from "./logs";
 import type { Noise } from "./noise";
+import { seedSteps } from "./step-log";
 
 const DAY_MS = 86_400_000;
 const STATES: readonly BrewState[] = ["planned", "on the kettle", "in the fermenter", "in package", "closed"];
@@ -55,6 +56,7 @@ export async function seedBrew(member: Member, demo: DemoBrew): Promise<string> 
     ...(demo.wrong === undefined ? {} : { wrong: demo.wrong }),
   });
   for (const reading of readings) await recordReading(member, { ...reading, brewId: id });
+  await seedSteps(member, id, startedAt);
   return id;
 }
 
