@@ -157,20 +157,11 @@ function heatShareProposal({ equipment: { kettle } }: Trial, power: Estimate, ba
 function boilOffProposal(trial: Trial): readonly Proposal[] {
   const { boilOff } = trial.results;
   if (boilOff?.outcome?.ok !== true) return [];
-  const after = afterOf(boilOff.outcome.rate);
-  const basis = basisOf(trial, boilOff.count);
-  return [
-    {
-      figure: "kettle.boilOff",
-      label: EQUIPMENT_FIELDS["kettle.boilOff"].label,
-      dimension: "evaporation",
-      before: beforeOf(trial.equipment.kettle.boilOff),
-      after,
-      basis,
-      doubt: null,
-      apply: (e) => ({ ...e, kettle: { ...e.kettle, boilOff: measured(kilogramsPerHour, after, basis) } }),
-    },
-  ];
+  const found = { figure: "kettle.boilOff", dimension: "evaporation", after: afterOf(boilOff.outcome.rate) } as const;
+  return rateProposal(trial, boilOff.count, found, trial.equipment.kettle.boilOff, (e, after, basis) => ({
+    ...e,
+    kettle: { ...e.kettle, boilOff: measured(kilogramsPerHour, after, basis) },
+  }));
 }
 
 function volumeProposals(trial: Trial): readonly Proposal[] {
@@ -220,17 +211,23 @@ function chillProposal(trial: Trial): readonly Proposal[] {
   const { chill } = trial.results;
   if (chill?.outcome?.ok !== true) return [];
   const after = afterOf(chill.outcome.conductance);
-  const basis = basisOf(trial, chill.count);
-  return [
-    {
-      figure: "chiller.conductance",
-      label: EQUIPMENT_FIELDS["chiller.conductance"].label,
-      dimension: "heatLoss",
-      before: beforeOf(trial.equipment.chiller.conductance),
-      after,
-      basis,
-      doubt: null,
-      apply: (e) => ({ ...e, chiller: { ...e.chiller, conductance: measured(wattsPerKelvin, after, basis) } }),
-    },
-  ];
+  const found = { figure: "chiller.conductance", dimension: "heatLoss", after } as const;
+  return rateProposal(trial, chill.count, found, trial.equipment.chiller.conductance, (e, value, basis) => ({
+    ...e,
+    chiller: { ...e.chiller, conductance: measured(wattsPerKelvin, value, basis) },
+  }));
+}
+
+/** A figure that is one number of the profile, taken as it was measured. */
+function rateProposal(
+  trial: Trial,
+  count: number,
+  found: Pick<Proposal, "dimension" | "after"> & { readonly figure: "kettle.boilOff" | "chiller.conductance" },
+  before: Figure<number>,
+  put: (equipment: Equipment, after: Proposal["after"], basis: string) => Equipment,
+): readonly Proposal[] {
+  const { figure, after } = found;
+  const basis = basisOf(trial, count);
+  const { label } = EQUIPMENT_FIELDS[figure];
+  return [{ ...found, label, before: beforeOf(before), basis, doubt: null, apply: (e) => put(e, after, basis) }];
 }
