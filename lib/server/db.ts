@@ -1,6 +1,7 @@
 import "server-only";
 import { PrismaPg } from "@prisma/adapter-pg";
 import { Pool } from "pg";
+import { z } from "zod";
 import { Prisma, PrismaClient } from "../../prisma/generated/client";
 import { environment } from "./environment";
 import { oneAtATime } from "./one-at-a-time";
@@ -119,10 +120,20 @@ export function isUniqueViolation(error: unknown): boolean {
   return error instanceof Prisma.PrismaClientKnownRequestError && error.code === "P2002";
 }
 
-/** Whether a statement of our own text was refused by a rule of the database: a check, a reference, a type. */
+/** Classes of errors that a rule of the database gives: of data, of integrity, and raised by a trigger of ours. */
+const RULE_CLASSES = ["22", "23", "P0"];
+
+/**
+ * Whether a statement of our own text was refused by a rule of the database: a check, a reference, a type. A database
+ * that is away refuses nothing, and the client gives both the same code.
+ */
 export function isRefusedByRule(error: unknown): boolean {
-  return error instanceof Prisma.PrismaClientKnownRequestError && error.code === "P2010";
+  if (!(error instanceof Prisma.PrismaClientKnownRequestError) || error.code !== "P2010") return false;
+  const { success, data } = driverError.safeParse(error.meta);
+  return success && RULE_CLASSES.includes(data.driverAdapterError.cause.originalCode.slice(0, 2));
 }
+
+const driverError = z.object({ driverAdapterError: z.object({ cause: z.object({ originalCode: z.string() }) }) });
 
 /** The name of a table for a statement; it comes from a list of this program, never from a request. */
 function tableSql(table: string): Prisma.Sql {

@@ -8,6 +8,7 @@ import type { DeviceClock } from "@/lib/day/store/clock";
 import { openDayDatabase } from "@/lib/day/store/database";
 import { keepEvents } from "@/lib/day/store/keep-event";
 import { readDay } from "@/lib/day/store/read-day";
+import { retryRefused } from "@/lib/day/store/retry-refused";
 import { flush } from "@/lib/day/sync/flush";
 import { measured } from "../support/log/sample-events";
 
@@ -86,6 +87,18 @@ describe("the queue of a phone", () => {
     const { waiting, entries } = await readDay(database, SPACE, BREW);
     expect(waiting.map(({ refusal }) => refusal)).toEqual(["There is no such brew here."]);
     expect(entries).toHaveLength(2);
+
+    // Refused, it is not sent by itself; asked for, it is.
+    const sent: Delivery[] = [];
+    const keeping = (delivery: Delivery) => {
+      sent.push(delivery);
+      return Promise.reject(new TypeError("no network"));
+    };
+    await flush({ database, clock: clock(), userId: "one", post: keeping });
+    expect(sent).toEqual([]);
+    await retryRefused(database, BREW);
+    await flush({ database, clock: clock(), userId: "one", post: keeping });
+    expect(sent.flatMap(({ events }) => events)).toEqual([bad]);
   });
 
   it("gives an event another number where its own is taken, and sends it again", async () => {

@@ -45,6 +45,7 @@ export function DayApp({
     preferences: sheet.preferences,
     now,
     mayWrite: brew.mayWrite && !brew.isDropped && brew.state !== "closed",
+    retryRefused: () => void session.retry(),
     refused: state.waiting.filter(({ refusal }) => refusal !== null),
     write: (contents, occurredAt) => session.write(contents, occurredAt),
   };

@@ -21,6 +21,7 @@ export interface Day {
   readonly mayWrite: boolean;
   /** Entries of this device that the server has refused; they stay here. */
   readonly refused: readonly Waiting[];
+  readonly retryRefused: () => void;
   /** Keeps events on this device; fulfilled when they are on its disk. */
   readonly write: (contents: readonly EventContent[], occurredAt?: number) => Promise<void>;
 }

@@ -3,7 +3,7 @@ import { useDay } from "./day-context";
 
 /** What the server refused. It stays here, and can be taken along as a file. */
 export function RefusedEntries(): ReactElement | null {
-  const { refused } = useDay();
+  const { refused, retryRefused } = useDay();
   if (refused.length === 0) return null;
   const copy = `data:application/json,${encodeURIComponent(JSON.stringify(refused, null, 2))}`;
   return (
@@ -17,6 +17,9 @@ export function RefusedEntries(): ReactElement | null {
           </li>
         ))}
       </ul>
+      <button type="button" className="button day-button-small" onClick={retryRefused}>
+        Send again
+      </button>{" "}
       <a className="button button-quiet" download="refused-entries.json" href={copy}>
         Save a copy
       </a>

@@ -5,6 +5,7 @@ import type { DaySheet } from "@/lib/model/day-sheet";
 import type { DeviceClock } from "../store/clock";
 import type { DayDatabase, Waiting } from "../store/database";
 import { keepEvents } from "../store/keep-event";
+import { retryRefused } from "../store/retry-refused";
 import { keepEntries, keepSheet, readDay } from "../store/read-day";
 import { flush, type FlushOutcome, type Post } from "./flush";
 import type { FetchedSheet } from "./http";
@@ -102,6 +103,13 @@ export class DaySession {
     // With nothing to send, nothing was learnt of the server.
     if (outcome.kind === "done" && before === 0) return;
     this.change({ connection: outcome.kind, refusal: outcome.kind === "refused" ? outcome.reason : null });
+  }
+
+  /** Sends again what the server has refused. */
+  async retry(): Promise<void> {
+    await retryRefused(this.setting.database, this.setting.brewId);
+    await this.reread();
+    await this.send();
   }
 
   /** Reads the sheet anew from the server, where it can be reached. */
