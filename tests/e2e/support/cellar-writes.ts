@@ -7,6 +7,8 @@ const ONLY = /Only who brews this, their helpers and organisers write readings t
 async function open(page: Page, link: "Cellar" | "Package"): Promise<void> {
   await planBrew(page, "Coal Quay Porter", "Shed fifty");
   await page.getByRole("navigation", { name: "This brew" }).getByRole("link", { name: link }).click();
+  // The run sheet has fields of like names; it stands until the other page has come.
+  await page.waitForURL(new RegExp(`/${link.toLowerCase()}$`));
 }
 
 /** What is written in the cellar and at packaging, for the tests of who may not. */
@@ -28,7 +30,7 @@ export const CELLAR_WRITES = [
     refusal: ONLY,
     prepare: async (page: Page) => {
       await open(page, "Cellar");
-      await page.getByLabel("Gravity, SG").fill("1.040");
+      await page.getByLabel("Gravity, SG", { exact: true }).fill("1.040");
     },
     button: "Save Gravity",
     words: /^None yet/,
