@@ -3,6 +3,7 @@ import { explain } from "@/lib/calc/explain";
 import type { QuantityId } from "@/lib/calc/ledger";
 import type { Brew } from "./brew";
 import { comparisonOf } from "./brew-comparison";
+import { comparedReadings } from "./compared-readings";
 import { planOf, type BrewPlan } from "./brew-plan";
 import {
   ACROSS_QUANTITIES,
@@ -32,7 +33,7 @@ export function measuredBrews(brews: readonly Brew[]): {
 } {
   const shown = brews.flatMap((brew): ShownBrew[] => {
     const plan = planOf(brew);
-    const comparison = plan === null ? null : comparisonOf(plan, brew.readings);
+    const comparison = plan === null ? null : comparisonOf(plan, comparedReadings(brew));
     if (plan === null || comparison === null) return [];
     const isMeasured = comparison.rows.some((row) => isAcross(row.quantity) && row.measured !== null);
     return isMeasured ? [{ brew, plan, comparison }] : [];

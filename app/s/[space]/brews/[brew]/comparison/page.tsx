@@ -5,6 +5,7 @@ import { findBrew } from "@/lib/server/brews/reads";
 import { requireMember } from "@/lib/server/session";
 import { BrewHeading } from "@/lib/ui/brew/brew-heading";
 import { comparisonOf } from "@/lib/model/brew-comparison";
+import { comparedReadings } from "@/lib/model/compared-readings";
 import { planOf } from "@/lib/model/brew-plan";
 import { Notice } from "@/lib/ui/notice";
 import { ComparisonView } from "./comparison-view";
@@ -30,7 +31,7 @@ export default async function ComparisonPage({ params, searchParams }: Compariso
   const { preferences } = await requireMember(space);
   const brew = await readBrew(space, id);
   const plan = planOf(brew);
-  const comparison = plan === null ? null : comparisonOf(plan, brew.readings);
+  const comparison = plan === null ? null : comparisonOf(plan, comparedReadings(brew));
   return (
     <>
       <BrewHeading home={`/s/${space}`} brew={brew} page="comparison" />
