@@ -30,10 +30,9 @@ describe("comparedReadings", () => {
     expect(valuesOf([entry(1, gravity(6)), entry(2, gravity(3.1))])).toEqual({});
   });
 
-  it("takes the last gravity before packaging as the final one, and what the containers hold as the volume", () => {
+  it("takes the last gravity before packaging as the final one", () => {
     const log = [entry(1, gravity(6)), entry(2, gravity(3.1)), entry(3, bottles), entry(4, gravity(2.9))];
-    // By hand: 30 × 0.5 L + 5 L.
-    expect(valuesOf(log)).toEqual({ "fermenter.finalExtract": 3.1, "package.volume": 20 });
+    expect(valuesOf(log)).toEqual({ "fermenter.finalExtract": 3.1 });
   });
 
   it("leaves out a gravity that was voided", () => {
@@ -42,12 +41,8 @@ describe("comparedReadings", () => {
     expect(valuesOf(log)["fermenter.finalExtract"]).toBe(6);
   });
 
-  it("leaves what somebody read by name as it is", () => {
-    const volume = measured(19.2, { kind: "volume", quantity: "package.volume", sd: 0.3 });
-    const log = [entry(1, gravity(3.1)), entry(2, gravity(3.4, "fermenter.finalExtract")), entry(3, volume)];
-    expect(valuesOf([...log, entry(4, bottles)])).toEqual({
-      "fermenter.finalExtract": 3.4,
-      "package.volume": 19.2,
-    });
+  it("leaves a final gravity that somebody read by name as it is", () => {
+    const log = [entry(1, gravity(3.1)), entry(2, gravity(3.4, "fermenter.finalExtract")), entry(3, gravity(3.2))];
+    expect(valuesOf([...log, entry(4, bottles)])).toEqual({ "fermenter.finalExtract": 3.4 });
   });
 });

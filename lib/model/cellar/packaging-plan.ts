@@ -50,3 +50,16 @@ export function countFor(beerL: number, containerL: number): number {
   // A third of a litre is not quite 0.33 in binary.
   return Math.floor(beerL / containerL + 1e-9);
 }
+
+/** Containers are filled to within a few per cent of the size that is written on them. Common practice, no source. */
+export const FILLING_SHARE = 0.02;
+
+/** How much more the containers hold than there is beer, L; 0 where that is within how well they are filled. */
+export function missingLitres({
+  beerL,
+  lostL,
+  filledL,
+}: Readonly<Record<"beerL" | "lostL" | "filledL", number>>): number {
+  const missing = filledL - (beerL - lostL);
+  return missing > FILLING_SHARE * filledL ? missing : 0;
+}

@@ -3,6 +3,7 @@ import type { Dimension, Recipe } from "@/lib/calc/ledger";
 import { CONTAINER_KINDS } from "@/lib/model/cellar/containers";
 import {
   filledLitres,
+  missingLitres,
   planPackaging,
   type PackagingChoice,
   type PackagingPlan,
@@ -67,6 +68,8 @@ export interface ReadPackage {
   readonly errors: FieldErrors;
   readonly containers: readonly FilledContainer[];
   readonly filled: number;
+  /** How much more the containers hold than there is beer, L. */
+  readonly missing: number;
   readonly choice: PackagingChoice | null;
   readonly plan: PackagingPlan | null;
   readonly over: readonly OverRated[];
@@ -96,15 +99,17 @@ export function readPackage(
   const volumesCo2 = amount("package-volumes", draft.volumes, "Carbonation", "carbonation", 0, 6);
   const celsius = amount("package-celsius", draft.celsius, "Warmest since fermentation", "temperature", -2, 45);
   const storageC = amount("package-storage", draft.storage, "Warmest place of storage", "temperature", -2, 45);
-  amount("package-lost", draft.lost, "Lost", "volume", 0, 5000);
+  const lostL = amount("package-lost", draft.lost, "Lost", "volume", 0, 5000);
   const containers = draft.containers.flatMap((each, i) => readContainer(each, i, errors, preferences) ?? []);
   const sugar = draft.sugar === "none" ? null : draft.sugar;
   const isWhole = litres !== null && volumesCo2 !== null && celsius !== null && storageC !== null;
   const choice = isWhole ? { litres, volumesCo2, celsius, storageC, sugar } : null;
+  const filled = filledLitres(containers);
   return {
     errors,
     containers,
-    filled: filledLitres(containers),
+    filled,
+    missing: litres === null ? 0 : missingLitres({ beerL: litres, lostL: lostL ?? 0, filledL: filled }),
     choice,
     plan: choice === null ? null : planPackaging(choice),
     over: choice === null ? [] : overRated({ ...choice, containers }, packaging.rated),

@@ -3,7 +3,7 @@ import { platoOnDay } from "@/lib/calc/fermentation";
 import { degreesPlato } from "@/lib/calc/units";
 import { fermentationOf } from "@/lib/model/cellar/fermentation";
 import { isSignedWith, overRated } from "@/lib/model/cellar/package-pressure";
-import { countFor } from "@/lib/model/cellar/packaging-plan";
+import { countFor, missingLitres } from "@/lib/model/cellar/packaging-plan";
 import { remindersOf } from "@/lib/model/cellar/reminders";
 import { thinned } from "@/lib/model/cellar/thinned";
 import { brewReadings } from "@/lib/model/log/brew-readings";
@@ -122,6 +122,13 @@ describe("what goes into containers", () => {
   it("fills whole containers only", () => {
     expect(countFor(3.3, 0.33)).toBe(10);
     expect(countFor(3.29, 0.33)).toBe(9);
+  });
+
+  it("finds out when the containers hold more than there is", () => {
+    // By hand: 20 bottles of 0.5 L and 0.5 L of loss need 10.5 L; half a litre is missing, and 0.1 L is within 2 %.
+    expect(missingLitres({ beerL: 10, lostL: 0.5, filledL: 10 })).toBeCloseTo(0.5, 12);
+    expect(missingLitres({ beerL: 10.4, lostL: 0.5, filledL: 10 })).toBe(0);
+    expect(missingLitres({ beerL: 12, lostL: 0, filledL: 10 })).toBe(0);
   });
 });
 

@@ -13,7 +13,7 @@ interface PackageFiguresProps {
 
 /** What follows from the fields: sugar or pressure on the regulator, and the pressure in the containers. */
 export function PackageFigures({ read, altitudeM, preferences }: PackageFiguresProps) {
-  const { choice, plan, filled } = read;
+  const { choice, plan, filled, missing } = read;
   if (choice === null || plan === null) {
     return <p className="field-hint">Sugar and pressure stand here once all temperatures and volumes are written.</p>;
   }
@@ -36,6 +36,13 @@ export function PackageFigures({ read, altitudeM, preferences }: PackageFiguresP
           <Quantity value={filled} dimension="volume" preferences={preferences} />
         </Line>
       </dl>
+      {missing === 0 ? null : (
+        <p role="status" className="notice notice-attention">
+          These containers hold <Quantity value={missing} dimension="volume" preferences={preferences} /> more than
+          there is beer. A container that is not full holds air, and its gas and its sugar are not what is computed
+          here.
+        </p>
+      )}
       {sugar === null ? null : (
         <ExplainedCall id="carbonation/primingSugar" args={[{ litres, targetVolumes: volumesCo2, celsius, sugar }]} />
       )}

@@ -6,6 +6,7 @@ import type { FieldErrors } from "@/lib/model/field-errors";
 import type { Measured, Packaged } from "@/lib/model/log/log-event";
 import type { Preferences } from "@/lib/model/preferences";
 import { containerWords } from "@/lib/model/cellar/containers";
+import { FILLING_SHARE } from "@/lib/model/cellar/packaging-plan";
 import { emptyPackage, packagedOf, readPackage, type PackageDraft } from "@/lib/ui/cellar/package-draft";
 import { ErrorSummary } from "@/lib/ui/error-summary";
 import { SubmitButton } from "@/lib/ui/submit-button";
@@ -86,9 +87,6 @@ export function PackageForm({ brew, me, litres, warmest, altitudeM, notReady, pr
     </section>
   );
 }
-
-/** Filling is within a few per cent of the size that is written on a container. Common practice, no source. */
-const FILLING_SHARE = 0.02;
 
 /** The packaging, and the packaged volume as the ledger compares it. */
 function entriesOf(packaged: Packaged, filled: number): readonly NewEntry[] {
