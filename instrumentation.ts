@@ -14,4 +14,6 @@ export async function register(): Promise<void> {
   for (const signal of ["SIGTERM", "SIGINT"]) process.once(signal, endLiveStreams);
   const { startCellarWorker } = await import("@/lib/server/cellar/worker");
   startCellarWorker();
+  const { startSummaryWorker } = await import("@/lib/server/summaries/worker");
+  startSummaryWorker();
 }

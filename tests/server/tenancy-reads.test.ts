@@ -53,6 +53,7 @@ import { findPlanBehind } from "@/lib/server/shared-brews/plan-behind";
 import { findSharedBrew, findSharedBrewPlan, listPlanVersions, listSharedBrews } from "@/lib/server/shared-brews/reads";
 import { listSheets } from "@/lib/server/shared-brews/sheets";
 import { listPeople } from "@/lib/server/spaces/reads";
+import { listSummaries } from "@/lib/server/summaries/reads";
 import { newBrewing, type Brewing } from "../support/brewing";
 import { ENDED, newFermentation, onDay, withDryHop } from "../support/cellar";
 import { newClub } from "../support/club";
@@ -133,6 +134,7 @@ const READS: Readonly<Record<string, Read>> = {
   listSensorKeys,
   listSharedBrews,
   listSheets: (member, { sharedBrewId }) => listSheets(member, sharedBrewId),
+  listSummaries: (member) => listSummaries(member, {}),
   listTrials: (member, { equipmentId }) => listTrials(member, equipmentId),
   listWritableBrews,
 };

@@ -1,3 +1,4 @@
+export { CURVE_RANGE, type CurvePoint, thinCurve } from "./brews-thin-curve";
 export { compareLedger, type LedgerComparison } from "./compare-ledger";
 export type { ComparedRow } from "./compared-rows";
 export type { DerivedQuantity } from "./derived-quantities";

@@ -17,7 +17,7 @@ import { storedWord } from "../stored-word";
  * What lib/calc made when the brew was planned. Nobody else writes these columns, so the shape of a step is not spelt
  * out a second time.
  */
-const planned = z.object({
+export const plannedColumns = z.object({
   runSheet: z.custom<readonly Step[]>(Array.isArray),
   predicted: z.custom<Predictions>((value) => typeof value === "object" && value !== null),
 });
@@ -93,7 +93,7 @@ interface BrewRow extends SummaryRow {
 }
 
 export function toBrew(member: Member, row: BrewRow, nameOf: NameOf): Brew {
-  const { runSheet, predicted } = planned.parse(row);
+  const { runSheet, predicted } = plannedColumns.parse(row);
   const entries = toEntries(row.events, nameOf);
   const log = projectLog(entries);
   return {

@@ -1,0 +1,97 @@
+import "server-only";
+import { BREW_STATES } from "@/lib/model/brew";
+import { brewCurves, brewSummary } from "@/lib/model/summary/brew-summary";
+import { MOST_BREWS, type BrewFilter } from "@/lib/model/summary/brew-filter";
+import type { BrewAmongOthers } from "@/lib/model/summary/compared-brew";
+import { displayNames } from "../accounts/names";
+import { inSpace, type SpaceTransaction } from "../db";
+import type { Member } from "../session";
+import { storedWord } from "../stored-word";
+import { MADE_WITH } from "./made-with";
+import { remakeEach } from "./stale";
+
+/** As many as a reader waits for; the rest is told to be on its way. */
+const MADE_FOR_A_READER = 40;
+
+interface Row {
+  readonly id: string;
+  readonly title: string;
+  readonly recipeId: string;
+  readonly recipeRev: number;
+  readonly sharedBrewId: string | null;
+  readonly sharedBrewTitle: string | null;
+  readonly brewerId: string;
+  readonly equipmentId: string;
+  readonly equipmentName: string | null;
+  readonly equipmentKind: string | null;
+  readonly state: string;
+  readonly startedAt: Date | null;
+  /** As text: the client would read it twice. null where it is stale. */
+  readonly summary: string | null;
+  readonly curves: string | null;
+}
+
+/**
+ * The brews of a club that pass a filter, the latest first, each with what it comes to. Of those whose summary is stale
+ * some are made anew at once; the others have none, so that nothing stale is taken for fresh.
+ */
+export async function listSummaries(
+  member: Member,
+  filter: BrewFilter,
+  { withCurves = false }: { readonly withCurves?: boolean } = {},
+): Promise<readonly BrewAmongOthers[]> {
+  const { spaceId, userId } = member;
+  const find = (ids: readonly string[] | null): Promise<readonly Row[]> =>
+    inSpace(spaceId, userId, (tx) => findRows(tx, spaceId, { filter, withCurves, ids }));
+  const rows = await find(null);
+  const stale = rows.flatMap(({ id, summary }) => (summary === null ? [id] : [])).slice(0, MADE_FOR_A_READER);
+  await remakeEach(spaceId, stale);
+  const remade = new Map((stale.length === 0 ? [] : await find(stale)).map((row) => [row.id, row]));
+  const nameOf = await displayNames(
+    { spaceId, userId },
+    rows.map(({ brewerId }) => brewerId),
+  );
+  return rows.map((row) => toBrew(remade.get(row.id) ?? row, nameOf));
+}
+
+function findRows(
+  tx: SpaceTransaction,
+  spaceId: string,
+  a: { readonly filter: BrewFilter; readonly withCurves: boolean; readonly ids: readonly string[] | null },
+): Promise<readonly Row[]> {
+  const { recipeId = null, sharedBrewId = null, brewerIds = null, states = null, from = null, to = null } = a.filter;
+  return tx.$queryRaw<Row[]>`
+    SELECT b.id::text, b.title, b.recipe_id::text AS "recipeId", b.recipe_rev AS "recipeRev",
+           b.shared_brew_id::text AS "sharedBrewId", sb.title AS "sharedBrewTitle",
+           b.brewer_user_id::text AS "brewerId", b.equipment_id::text AS "equipmentId",
+           b.equipment_snapshot ->> 'name' AS "equipmentName",
+           b.equipment_snapshot #>> '{mash,kind}' AS "equipmentKind", b.state, b.started_at AS "startedAt",
+           CASE WHEN NOT s.is_stale AND s.calc_version = ${MADE_WITH} THEN s.summary::text END AS summary,
+           CASE WHEN ${a.withCurves} AND NOT s.is_stale AND s.calc_version = ${MADE_WITH}
+                THEN s.curves::text END AS curves
+    FROM brew b
+    LEFT JOIN brew_summary s ON s.space_id = b.space_id AND s.brew_id = b.id
+    LEFT JOIN shared_brew sb ON sb.space_id = b.space_id AND sb.id = b.shared_brew_id
+    WHERE b.space_id = ${spaceId}::uuid AND b.dropped_at IS NULL
+      AND (${recipeId}::uuid IS NULL OR b.recipe_id = ${recipeId}::uuid)
+      AND (${sharedBrewId}::uuid IS NULL OR b.shared_brew_id = ${sharedBrewId}::uuid)
+      AND (${brewerIds}::uuid[] IS NULL OR b.brewer_user_id = ANY (${brewerIds}::uuid[]))
+      AND (${states}::text[] IS NULL OR b.state = ANY (${states}::text[]))
+      AND (${from}::date IS NULL OR b.started_at >= ${from}::timestamp AT TIME ZONE 'UTC')
+      AND (${to}::date IS NULL OR b.started_at < (${to}::timestamp + interval '1 day') AT TIME ZONE 'UTC')
+      AND (${a.ids}::uuid[] IS NULL OR b.id = ANY (${a.ids}::uuid[]))
+    ORDER BY b.started_at DESC NULLS LAST, b.id
+    LIMIT ${MOST_BREWS}`;
+}
+
+function toBrew({ summary, curves, ...row }: Row, nameOf: (userId: string) => string): BrewAmongOthers {
+  return {
+    ...row,
+    brewerName: nameOf(row.brewerId),
+    equipmentName: row.equipmentName ?? "",
+    equipmentKind: row.equipmentKind ?? "",
+    state: storedWord(BREW_STATES, row.state),
+    summary: summary === null ? null : brewSummary.parse(JSON.parse(summary)),
+    curves: curves === null ? [] : brewCurves.parse(JSON.parse(curves)),
+  };
+}

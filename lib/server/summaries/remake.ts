@@ -1,0 +1,92 @@
+import "server-only";
+import { ambientInput } from "@/lib/model/ambient";
+import { equipmentInput } from "@/lib/model/equipment";
+import { brewReadings } from "@/lib/model/log/brew-readings";
+import { projectLog } from "@/lib/model/log/project-log";
+import { recipeInput } from "@/lib/model/recipe-content";
+import { summariseBrew } from "@/lib/model/summary/summarise-brew";
+import { plannedColumns } from "../brews/from-row";
+import { inSpace, type SpaceTransaction } from "../db";
+import { toEntries } from "../log/entries";
+import { EVENT_COLUMNS } from "../log/event-row";
+import { MADE_WITH } from "./made-with";
+
+/** Whoever works in a space without being one of its people. */
+const NOBODY = "00000000-0000-0000-0000-000000000000";
+
+type Made = ReturnType<typeof summariseBrew>;
+
+const COLUMNS = {
+  id: true,
+  recipe: true,
+  equipmentSnapshot: true,
+  ambient: true,
+  runSheet: true,
+  predicted: true,
+  startedAt: true,
+  events: { select: EVENT_COLUMNS },
+} as const;
+
+/**
+ * Makes the summary of a brew anew and keeps it. Any number of processes may do so at once: what is kept never goes back,
+ * and whatever is written meanwhile leaves it stale.
+ */
+export function remakeSummary(spaceId: string, brewId: string): Promise<void> {
+  return inSpace(spaceId, NOBODY, async (tx) => {
+    // Before the log is read: then what is made holds at least all that this revision counts.
+    const rev = await presentRevision(tx, spaceId, brewId);
+    const made = rev === null ? null : await makeSummary(tx, spaceId, brewId);
+    if (rev === null || made === null) return;
+    await keepSummary(tx, { spaceId, brewId, rev, made });
+  });
+}
+
+/** Keeps what was made of a revision, unless something later is kept already. */
+export async function keepSummary(
+  tx: SpaceTransaction,
+  a: { readonly spaceId: string; readonly brewId: string; readonly rev: bigint; readonly made: Made },
+): Promise<void> {
+  const { summary, curves } = a.made;
+  await tx.$executeRaw`
+    UPDATE brew_summary
+    SET summary = ${JSON.stringify(summary)}::jsonb, curves = ${JSON.stringify(curves)}::jsonb,
+        calc_version = ${MADE_WITH}, made_rev = ${a.rev}, made_at = now()
+    WHERE space_id = ${a.spaceId}::uuid AND brew_id = ${a.brewId}::uuid
+      AND (made_rev < ${a.rev} OR (made_rev = ${a.rev} AND calc_version <> ${MADE_WITH}))`;
+}
+
+/** What a brew comes to by what is in the database now; null where there is no such brew. */
+export async function makeSummary(tx: SpaceTransaction, spaceId: string, brewId: string): Promise<Made | null> {
+  const row = await tx.brew.findUnique({ where: { spaceId_id: { spaceId, id: brewId } }, select: COLUMNS });
+  if (row === null) return null;
+  // No name is shown, so none is looked up.
+  const entries = toEntries(row.events, () => "");
+  const log = projectLog(entries);
+  return summariseBrew({
+    recipe: recipeInput.parse(row.recipe),
+    equipment: equipmentInput.parse(row.equipmentSnapshot),
+    ambient: ambientInput.parse(row.ambient),
+    predicted: plannedColumns.parse(row).predicted,
+    startedAt: row.startedAt,
+    ...{ entries, log },
+    readings: brewReadings(brewId, log.readings),
+  });
+}
+
+/** The revision of a brew and its log; a brew from before there were summaries gets its row now. */
+async function presentRevision(tx: SpaceTransaction, spaceId: string, brewId: string): Promise<bigint | null> {
+  const find = async (): Promise<bigint | null> => {
+    const found = await tx.brewSummary.findUnique({
+      where: { spaceId_brewId: { spaceId, brewId } },
+      select: { sourceRev: true },
+    });
+    return found?.sourceRev ?? null;
+  };
+  const found = await find();
+  if (found !== null) return found;
+  await tx.$executeRaw`
+    INSERT INTO brew_summary (space_id, brew_id)
+    SELECT space_id, id FROM brew WHERE space_id = ${spaceId}::uuid AND id = ${brewId}::uuid
+    ON CONFLICT DO NOTHING`;
+  return find();
+}

@@ -1,0 +1,38 @@
+import "server-only";
+import { inSpace } from "../db";
+import { MADE_WITH } from "./made-with";
+import { remakeSummary } from "./remake";
+
+/** Whoever works in a space without being one of its people. */
+const NOBODY = "00000000-0000-0000-0000-000000000000";
+/** A brew whose sensors send all the time is not made anew at every reading; who wants to see it does not wait for this. */
+const REST_S = 30;
+const MOST_AT_ONCE = 50;
+
+/** Makes anew what has been stale for a while in a space. Says how many there were. */
+export async function remakeStale(spaceId: string, restS: number = REST_S): Promise<number> {
+  const stale = await inSpace(
+    spaceId,
+    NOBODY,
+    (tx) => tx.$queryRaw<{ id: string }[]>`
+      SELECT b.id::text FROM brew b LEFT JOIN brew_summary s ON s.space_id = b.space_id AND s.brew_id = b.id
+      WHERE b.space_id = ${spaceId}::uuid
+        AND (s.brew_id IS NULL OR s.calc_version IS DISTINCT FROM ${MADE_WITH}
+             OR (s.is_stale AND s.made_at <= now() - make_interval(secs => ${restS}::float8)))
+      ORDER BY b.id LIMIT ${MOST_AT_ONCE}`,
+  );
+  await remakeEach(
+    spaceId,
+    stale.map(({ id }) => id),
+  );
+  return stale.length;
+}
+
+/** Makes summaries anew, one after the other. One brew that cannot be read does not keep the others waiting. */
+export async function remakeEach(spaceId: string, brewIds: readonly string[]): Promise<void> {
+  for (const id of brewIds) {
+    await remakeSummary(spaceId, id).catch((error: unknown) => {
+      console.error(`the summary of brew ${id} was not made:`, error);
+    });
+  }
+}

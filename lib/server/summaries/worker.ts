@@ -1,0 +1,31 @@
+import "server-only";
+import { directory } from "../db";
+import { remakeStale } from "./stale";
+
+const EVERY_MS = 10_000;
+
+// A development server loads this file again after each change; one worker is enough.
+const kept = globalThis as typeof globalThis & { gylebookSummaryWorker?: NodeJS.Timeout };
+
+/** Makes stale summaries anew from within the server process, as long as it runs. */
+export function startSummaryWorker(): void {
+  if (kept.gylebookSummaryWorker !== undefined) return;
+  let isBusy = false;
+  const work = async (): Promise<void> => {
+    if (isBusy) return;
+    isBusy = true;
+    try {
+      const spaces = await directory.space.findMany({ where: { deletedAt: null }, select: { id: true } });
+      // One space after the other: row-level security shows one at a time, and whoever reads makes what they need.
+      for (const { id } of spaces) await remakeStale(id);
+    } catch (error) {
+      // The database may be away for a while; what is stale stays marked.
+      console.error("summaries were not made:", error);
+    } finally {
+      isBusy = false;
+    }
+  };
+  kept.gylebookSummaryWorker = setInterval(() => void work(), EVERY_MS);
+  // It keeps no process alive that wants to end.
+  kept.gylebookSummaryWorker.unref();
+}
