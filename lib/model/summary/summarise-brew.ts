@@ -2,6 +2,7 @@ import { thinCurve, type ComparedRow } from "@/lib/calc/compare";
 import { normalQuantile } from "@/lib/calc/statistics";
 import type { Brew } from "../brew";
 import { comparisonOf } from "../brew-comparison";
+import { comparedReadings } from "../compared-readings";
 import { planOf } from "../brew-plan";
 import { isSeries, type SeriesId } from "../log/series";
 import type { SummaryCurve, SummaryFigure, SummaryOfBrew } from "./brew-summary";
@@ -14,7 +15,7 @@ const CURVES: readonly SeriesId[] = ["kettle.temperature", "fermenter.temperatur
 
 export type SummarisedBrew = Pick<
   Brew,
-  "recipe" | "equipment" | "ambient" | "predicted" | "startedAt" | "entries" | "log" | "readings"
+  "id" | "recipe" | "equipment" | "ambient" | "predicted" | "startedAt" | "entries" | "log" | "readings"
 >;
 
 /**
@@ -26,7 +27,7 @@ export function summariseBrew(brew: SummarisedBrew): {
   readonly curves: readonly SummaryCurve[];
 } {
   const plan = planOf(brew);
-  const comparison = plan === null ? null : comparisonOf(plan, brew.readings);
+  const comparison = plan === null ? null : comparisonOf(plan, comparedReadings(brew));
   const counting = brew.log.readings.filter(({ isVoid }) => !isVoid);
   return {
     summary: {

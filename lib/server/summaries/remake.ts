@@ -63,6 +63,7 @@ export async function makeSummary(tx: SpaceTransaction, spaceId: string, brewId:
   const entries = toEntries(row.events, () => "");
   const log = projectLog(entries);
   return summariseBrew({
+    id: brewId,
     recipe: recipeInput.parse(row.recipe),
     equipment: equipmentInput.parse(row.equipmentSnapshot),
     ambient: ambientInput.parse(row.ambient),
