@@ -54,4 +54,4 @@ export { mashCurveOf } from "./mash-curve-of";
 export { CORRELATION_RANGE, intervals, type FigureCorrelation, type Interval, type Intervals } from "./interval";
 export { differenceIntervals } from "./difference-intervals";
 export { DRAWS_RANGE, sampledIntervals } from "./sampled-intervals";
-export type { FigureName } from "./uncertain-inputs";
+export { FIGURES, type FigureName, type FigurePlace } from "./figures";

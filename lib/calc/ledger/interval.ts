@@ -1,12 +1,13 @@
 import { requireInRange } from "../errors";
 import { brew, brewWithWater } from "./brew";
 import type { Ambient, Equipment } from "./equipment";
+import type { FigureName } from "./figures";
 import type { Ledger } from "./ledger";
 import { waterKg } from "./mass-balance";
 import { mashedMalt } from "./mashed-malt";
 import { QUANTITY_IDS, type QuantityId } from "./quantity-catalogue";
 import type { Recipe } from "./recipe";
-import { uncertainInputs, type FigureName, type UncertainInput } from "./uncertain-inputs";
+import { uncertainInputs, type UncertainInput } from "./uncertain-inputs";
 
 /** An 80 % interval around a predicted value. */
 export interface Interval {
@@ -82,12 +83,24 @@ export function intervals(a: {
   }
   const centre = brew(a);
   if (!centre.ok) return {};
-  const effects = effectsOf(a, centre.ledger);
+  return intervalsFrom(effectsOf(a, centre.ledger), centre.ledger, a.correlations ?? []);
+}
+
+/**
+ * Adds the effects of all that is not exactly known up to intervals.
+ *
+ * @returns An interval for each predicted quantity that has a value.
+ */
+export function intervalsFrom(
+  effects: readonly Effect[],
+  centre: Ledger,
+  correlations: readonly FigureCorrelation[],
+): Intervals {
   const found: Partial<Record<QuantityId, Interval>> = {};
   for (const id of QUANTITY_IDS) {
-    const value = centre.ledger.quantities[id];
+    const value = centre.quantities[id];
     if (value === null || !isPredicted(id)) continue;
-    const variance = varianceOf(effects, id, a.correlations ?? []);
+    const variance = varianceOf(effects, id, correlations);
     if (variance <= 1e-18 * value * value) continue;
     const half = Z80 * Math.sqrt(variance);
     found[id] = { low80: value - half, high80: value + half };

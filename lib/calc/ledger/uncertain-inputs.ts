@@ -2,31 +2,10 @@ import type { Range } from "../errors";
 import { ebc, fraction, ph } from "../units";
 import { DISTILLED_WATER_PH_RANGE } from "../water/mashed-malt";
 import { acidityOf } from "./acidity-of";
-import type { Equipment, Figure } from "./equipment";
-import {
-  CHILLER_FIGURES,
-  EQUIPMENT_FIGURES,
-  FERMENTER_FIGURES,
-  KETTLE_FIGURES,
-  LAUTER_FIGURES,
-} from "./equipment-numbers";
+import type { Equipment } from "./equipment";
+import { FIGURES, type FigureName } from "./figures";
 import type { Fermentable, Recipe } from "./recipe";
 import { FERMENTABLE_COLOUR_RANGE } from "./recipe-numbers";
-
-/** The figures of a kettle that carry an uncertainty, as they stand in the equipment. */
-export type FigureName =
-  | "kettle.heatShare"
-  | "kettle.lossCoefficient"
-  | "kettle.boilOff"
-  | "kettle.trub"
-  | "kettle.transfer"
-  | "lauter.absorption"
-  | "lauter.deadSpace"
-  | "lauter.bypass"
-  | "lauter.conversion"
-  | "hopAbsorption"
-  | "chiller.conductance"
-  | "fermenter.left";
 
 /** What is moved. */
 export interface Moved {
@@ -68,71 +47,10 @@ export function uncertainInputs(a: Moved & { readonly shiftSd: number }): Uncert
   return [...figures(equipment), ...materials(), ...(attenuationSd > 0 ? [attenuation(attenuationSd)] : [])];
 }
 
-interface FigureOf {
-  readonly name: FigureName;
-  readonly of: (equipment: Equipment) => Figure<number>;
-  readonly withFigure: (equipment: Equipment, figure: Figure<number>) => Equipment;
-}
-
-/** A figure in the kettle, lauter or elsewhere; the value stays within the bounds of its unit, which the type then keeps. */
-const FIGURES: readonly FigureOf[] = [
-  ...kettleFigures(),
-  ...lauterFigures(),
-  {
-    name: "hopAbsorption",
-    of: (equipment) => equipment.hopAbsorption,
-    withFigure: (equipment, figure) => ({ ...equipment, hopAbsorption: figure as Equipment["hopAbsorption"] }),
-  },
-  {
-    name: "chiller.conductance",
-    of: (equipment) => equipment.chiller.conductance,
-    withFigure: (equipment, figure) => ({
-      ...equipment,
-      chiller: { ...equipment.chiller, conductance: figure as Equipment["chiller"]["conductance"] },
-    }),
-  },
-  {
-    name: "fermenter.left",
-    of: (equipment) => equipment.fermenter.left,
-    withFigure: (equipment, figure) => ({
-      ...equipment,
-      fermenter: { ...equipment.fermenter, left: figure as Equipment["fermenter"]["left"] },
-    }),
-  },
-];
-
-function kettleFigures(): FigureOf[] {
-  const names = ["heatShare", "lossCoefficient", "boilOff", "trub", "transfer"] as const;
-  return names.map((name) => ({
-    name: `kettle.${name}`,
-    of: (equipment) => equipment.kettle[name],
-    withFigure: (equipment, figure) => ({ ...equipment, kettle: { ...equipment.kettle, [name]: figure } }),
-  }));
-}
-
-function lauterFigures(): FigureOf[] {
-  const names = ["absorption", "deadSpace", "bypass", "conversion"] as const;
-  return names.map((name) => ({
-    name: `lauter.${name}`,
-    of: (equipment) => equipment.lauter[name],
-    withFigure: (equipment, figure) => ({ ...equipment, lauter: { ...equipment.lauter, [name]: figure } }),
-  }));
-}
-
-/** What each figure can be; an uncertainty does not reach further. */
-const RANGES: ReadonlyMap<string, Range> = new Map([
-  ...KETTLE_FIGURES.map(([field, , range]) => [`kettle.${field}`, range] as const),
-  ...LAUTER_FIGURES.map(([field, , range]) => [`lauter.${field}`, range] as const),
-  ...CHILLER_FIGURES.map(([field, , range]) => [`chiller.${field}`, range] as const),
-  ...FERMENTER_FIGURES.map(([field, , range]) => [`fermenter.${field}`, range] as const),
-  ...EQUIPMENT_FIGURES.map(([field, , range]) => [field, range] as const),
-]);
-
 function figures(equipment: Equipment): UncertainInput[] {
-  return FIGURES.flatMap(({ name, of, withFigure }) => {
+  return FIGURES.flatMap(({ name, range, of, withFigure }) => {
     const { value, sd } = of(equipment);
-    const range = RANGES.get(name);
-    if (sd <= 0 || range === undefined) return [];
+    if (sd <= 0) return [];
     const movedBy = (deviations: number): number => Math.min(range.max, Math.max(range.min, value + sd * deviations));
     const reach = { up: (movedBy(1) - value) / sd, down: (value - movedBy(-1)) / sd };
     if (reach.up + reach.down <= 0) return [];

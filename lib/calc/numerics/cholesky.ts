@@ -67,6 +67,16 @@ export function solveUpper({ size, lower }: Cholesky, z: Float64Array): void {
 }
 
 /**
+ * Solves L Lᵀ x = right in place.
+ *
+ * @param z - Right side, replaced by the answer.
+ */
+export function solveFactored(factor: Cholesky, z: Float64Array): void {
+  solveLower(factor, z);
+  solveUpper(factor, z);
+}
+
+/**
  * Inverts the matrix that was factored.
  *
  * @returns The inverse, row after row.

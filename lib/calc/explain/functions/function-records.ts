@@ -19,6 +19,7 @@ import { JUDGING_TEST_FUNCTIONS } from "./judging-test-functions";
 import { KETTLE_FUNCTIONS } from "./kettle-functions";
 import { KETTLE_READING_FUNCTIONS } from "./kettle-reading-functions";
 import { LAUTER_FUNCTIONS } from "./lauter-functions";
+import { LEARN_BREW_FUNCTIONS } from "./learn-brew-functions";
 import { LEARN_FUNCTIONS } from "./learn-functions";
 import { LEDGER_FUNCTIONS } from "./ledger-functions";
 import { MASH_FUNCTIONS } from "./mash-functions";
@@ -58,6 +59,7 @@ export const SUBJECT_FUNCTIONS: readonly FunctionRecord[] = [
   ...KETTLE_FUNCTIONS,
   ...KETTLE_READING_FUNCTIONS,
   ...LAUTER_FUNCTIONS,
+  ...LEARN_BREW_FUNCTIONS,
   ...LEARN_FUNCTIONS,
   ...LEDGER_FUNCTIONS,
   ...MASH_FUNCTIONS,

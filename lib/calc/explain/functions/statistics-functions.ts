@@ -1,4 +1,5 @@
 import {
+  changePoint,
   describe,
   GRUBBS_RANGE,
   grubbs,
@@ -116,6 +117,18 @@ export const STATISTICS_FUNCTIONS: readonly FunctionRecord[] = [
     sources: ["gelman-2013"],
     validRange: "3 to 500 units; the sd of the mean depends on the end of the prior for three and four.",
     call: partialPooling,
+    example: [KETTLES],
+  },
+  {
+    id: "statistics/changePoint",
+    words:
+      "The place in a sequence from which on its mean is another, and how probable one as clear is, at any place, when nothing changes. Of all places the one with the largest difference of means over its standard error is taken, which is the test of the likelihood ratio; the probability is found exactly, by one integral after the other. Errors must be known and independent; a slow drift shows as one step in its middle.",
+    equation: "max over k of |x̄ behind − x̄ before| / √(1/W before + 1/W behind), W = Σ 1/s²",
+    inputs: unit("0"),
+    gives: "the likeliest place, both means, the difference over its error, and the probability",
+    sources: ["hawkins-1977"],
+    validRange: "2 to 400 values.",
+    call: changePoint,
     example: [KETTLES],
   },
   {

@@ -1,0 +1,162 @@
+import { compareLedger, type ComparedReading, type MeasurableQuantity } from "../compare";
+import { latestReadings, type Readings } from "../compare/latest-readings";
+import {
+  brew,
+  brewWithWater,
+  FIGURES,
+  type Equipment,
+  type FigureCorrelation,
+  type FigureName,
+  type Ledger,
+  type LedgerOutcome,
+} from "../ledger";
+import { effectsOf, intervalsFrom, waterOf, type Effect } from "../ledger/interval";
+import { cholesky, solveFactored, solveLower } from "../numerics/cholesky";
+import { leaning, type BrewedWith, type Leaning } from "./leaning";
+
+/**
+ * What the readings of one brew say of the figures of its kettle, as plain numbers that can be kept with the brew.
+ *
+ * The log-likelihood of the figures θ of that brew is −½ (misfit − 2 pull·d + d·precision·d) with d = θ − at, raw materials
+ * and poured water integrated out. What the brew cannot tell apart is in the precision: it has no more rank than it has
+ * readings.
+ */
+export interface BrewEvidence {
+  /** Figures that the readings lean on, in the order of the profile; those that no reading touches are left out. */
+  readonly figures: readonly FigureName[];
+  /** Values at which the ledger was made straight, in the units of the figures. */
+  readonly at: readonly number[];
+  /** Information, row after row, per product of two units. */
+  readonly precision: readonly (readonly number[])[];
+  /** Slope of the log-likelihood at `at`, per unit. */
+  readonly pull: readonly number[];
+  /** Squared distance of the readings from the ledger at `at`, over its variance. */
+  readonly misfit: number;
+  /** How many readings count in it. */
+  readonly readings: number;
+  /** Readings that were suspect and do not count. */
+  readonly leftOut: readonly MeasurableQuantity[];
+}
+
+export type BrewEvidenceOutcome =
+  { readonly ok: true; readonly evidence: BrewEvidence } | Extract<LedgerOutcome, { readonly ok: false }>;
+
+/** A figure that is likelier this many of its uncertainties away asks for the ledger to be made straight there. */
+const FAR = 0.5;
+
+/**
+ * Turns one brew into what it says of its kettle.
+ *
+ * The ledger of the plan is made straight in the figures and in what is fresh with each brew: the lot of malt, its acidity
+ * and colour, the attenuation, the water as poured. The readings that reconciliation does not suspect are held against it.
+ * Where they ask for figures far from the plan's, the ledger is made straight once more at the likeliest ones. Plan figures
+ * weigh only there: their uncertainty is not in the evidence, so brews may be added up.
+ *
+ * @param a.recipe - As brewed: amounts for this kettle, the boil as long as it was.
+ * @param a.equipment - The kettle as it was planned with; a figure without uncertainty is taken as known and is not learned.
+ * @param a.ambient - Air, tap water and grain on the day.
+ * @param a.readings - Readings in the ledger's units, each with its standard uncertainty, in order of time.
+ * @param a.correlations - Pairs of figures whose errors went together in the plan.
+ * @returns Evidence, which survives JSON; or why the recipe gives no ledger on this kettle.
+ * @validRange Gravities from 0 to 35 °P, of beer from −9 °P; figures whose effect is near straight over their uncertainty.
+ * @throws {@link OutOfRangeError} when an input or a reading is outside its range.
+ * @source Gelman and others 2013, chapters 4 and 14 (docs/sources.md#gelman-2013); suspects by Narasimhan and Jordache 2000
+ * (docs/sources.md#narasimhan-jordache-2000)
+ * @example
+ * brewEvidence({ recipe, equipment, ambient, readings: [{ quantity: "kettle.postBoil", value: 23.1, sd: 0.3 }] });
+ * // { ok: true, evidence: { figures: ["kettle.boilOff", …], readings: 1, … } }
+ */
+export function brewEvidence(
+  a: BrewedWith & {
+    readonly readings: readonly ComparedReading[];
+    readonly correlations?: readonly FigureCorrelation[];
+  },
+): BrewEvidenceOutcome {
+  const planned = brew(a);
+  if (!planned.ok) return planned;
+  const { ledger } = planned;
+  const effects = effectsOf(a, ledger);
+  const intervals = intervalsFrom(effects, ledger, a.correlations ?? []);
+  const { suspects } = compareLedger({ ledger, intervals, readings: a.readings });
+  const leftOut = suspects.map(({ quantity }) => quantity);
+  const readings = new Map(latestReadings(a.readings));
+  for (const quantity of leftOut) readings.delete(quantity);
+  const first = evidenceAt({ ...a, ledger, effects, readings, water: waterOf(ledger), leftOut });
+  const likeliest = likeliestFigures(a.equipment, first);
+  if (likeliest === null) return { ok: true, evidence: first };
+  const moved = { ...a, equipment: likeliest };
+  const there = brewWithWater({ ...moved, ...waterOf(ledger) });
+  // Where nothing can be brewed, the first tangent has to do.
+  if (!there.ok) return { ok: true, evidence: first };
+  const again = { ledger: there.ledger, effects: effectsOf(moved, there.ledger) };
+  return { ok: true, evidence: evidenceAt({ ...moved, ...again, readings, water: waterOf(ledger), leftOut }) };
+}
+
+interface Straight extends BrewedWith {
+  readonly ledger: Ledger;
+  readonly effects: readonly Effect[];
+  readonly readings: Readings;
+  readonly water: ReturnType<typeof waterOf>;
+  readonly leftOut: readonly MeasurableQuantity[];
+}
+
+function evidenceAt(a: Straight): BrewEvidence {
+  const rows = leaning(a);
+  const figures = FIGURES.filter(({ name }) => rows.some(({ figures: by }) => (by.get(name) ?? 0) !== 0));
+  const factor = cholesky(covariance(rows), rows.length);
+  const whitened = (of: (row: Leaning) => number): Float64Array => {
+    const column = Float64Array.from(rows, of);
+    solveLower(factor, column);
+    return column;
+  };
+  const residual = whitened((row) => row.residual);
+  const slopes = figures.map(({ name }) => whitened((row) => row.figures.get(name) ?? 0));
+  return {
+    figures: figures.map(({ name }) => name),
+    at: figures.map(({ of }) => of(a.equipment).value),
+    precision: slopes.map((one) => slopes.map((other) => dot(one, other))),
+    pull: slopes.map((slope) => dot(slope, residual)),
+    misfit: dot(residual, residual),
+    readings: rows.length,
+    leftOut: a.leftOut,
+  };
+}
+
+/** Of the readings, with all that is fresh with each brew. */
+function covariance(rows: readonly Leaning[]): Float64Array {
+  const size = rows.length;
+  const matrix = new Float64Array(size * size);
+  rows.forEach((one, i) => {
+    rows.forEach((other, j) => {
+      let sum = i === j ? one.sd ** 2 : 0;
+      for (let k = 0; k < one.fresh.length; k++) sum += (one.fresh[k] ?? 0) * (other.fresh[k] ?? 0);
+      matrix[i * size + j] = sum;
+    });
+  });
+  return matrix;
+}
+
+/** The figures that plan and readings together make likeliest; null where they are near the plan's. */
+function likeliestFigures(equipment: Equipment, evidence: BrewEvidence): Equipment | null {
+  const places = FIGURES.filter(({ name }) => evidence.figures.includes(name));
+  const size = places.length;
+  const sds = places.map(({ of }) => of(equipment).sd);
+  // In units of the plan's uncertainty, where the plan itself is the unit matrix.
+  const matrix = new Float64Array(size * size);
+  evidence.precision.forEach((row, i) => {
+    row.forEach((value, j) => {
+      matrix[i * size + j] = value * (sds[i] ?? 0) * (sds[j] ?? 0) + (i === j ? 1 : 0);
+    });
+  });
+  const step = Float64Array.from(evidence.pull, (value, i) => value * (sds[i] ?? 0));
+  solveFactored(cholesky(matrix, size), step);
+  if (!step.some((deviations) => Math.abs(deviations) > FAR)) return null;
+  return places.reduce((moved, { of, withFigure, range }, i) => {
+    const figure = of(moved);
+    const value = figure.value + (step[i] ?? 0) * figure.sd;
+    return withFigure(moved, { ...figure, value: Math.min(range.max, Math.max(range.min, value)) });
+  }, equipment);
+}
+
+const dot = (one: Float64Array, other: Float64Array): number =>
+  one.reduce((sum, value, i) => sum + value * (other[i] ?? 0), 0);
