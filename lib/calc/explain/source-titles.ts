@@ -53,6 +53,7 @@ export const SOURCE_TITLES = {
   "iupac-2021": "IUPAC 2021: standard atomic weights",
   "jcgm-100-2008": "JCGM 100:2008: law of propagation of uncertainty",
   "jcgm-101-2008": "JCGM 101:2008: propagation of distributions by sampling",
+  "kalman-1960": "Kalman 1960: how a measurement improves an estimate",
   "kays-london-1984": "Kays and London 1984, Compact Heat Exchangers",
   "kell-1975": "Kell 1975: density of water",
   "kendall-1939": "Kendall and Babington Smith 1939; Friedman 1937: agreement of rankings",

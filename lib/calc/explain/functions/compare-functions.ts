@@ -1,4 +1,4 @@
-import { compareLedger, RECONCILIATION_RANGE, reconcileLinear } from "../../compare";
+import { compareLedger, RECONCILIATION_RANGE, reconcile, reconcileLinear } from "../../compare";
 import { rangeOf } from "../../compare/latest-readings";
 import { intervals } from "../../ledger";
 import { EXAMPLE_BREW, EXAMPLE_LEDGER } from "./example-brew";
@@ -38,6 +38,24 @@ export const COMPARE_FUNCTIONS: readonly FunctionRecord[] = [
     sources: ["mass-balance", "narasimhan-jordache-2000", "balling-1865"],
     validRange: "Gravities of wort from 0 to 35 °P, of beer from −9 °P.",
     call: compareLedger,
+    example: [{ ledger: EXAMPLE_LEDGER, intervals: intervals(EXAMPLE_BREW), readings: READINGS }],
+  },
+  {
+    id: "compare/reconcile",
+    words:
+      "The readings of one brew and the figures of its kettle, moved as little as their uncertainties ask until every balance of water and extract closes. It says how far each reading had to move and whether chance alone would do that, names the reading that cannot be right with the value that it should have had, follows the extract from the grist to the beer, and finds which one reading more would decide most. It takes uncertainties as independent, and grist and sugar as weighed out: a sack weighed wrong looks like a mash that dissolved otherwise.",
+    equation:
+      "minimise Σ ((x − read) / σ)² + Σ ((figure − planned) / σ)² with in = lost + out; extract in = Σ lost + left in the beer",
+    inputs: [
+      ...reading("0", "Volume before the boil"),
+      ...reading("1", "Gravity before the boil"),
+      ...reading("5", "Final gravity"),
+    ],
+    gives:
+      "reconciled values with uncertainties and z, χ² with its probability, suspects, the account of the extract, kg, and the next reading",
+    sources: ["narasimhan-jordache-2000", "mass-balance", "balling-1865", "kalman-1960"],
+    validRange: "Gravities of wort from 0 to 35 °P, of beer from −9 °P.",
+    call: reconcile,
     example: [{ ledger: EXAMPLE_LEDGER, intervals: intervals(EXAMPLE_BREW), readings: READINGS }],
   },
   {
