@@ -2,6 +2,7 @@ export type { BalanceTest } from "./balance-test";
 export type { BrewFigureId } from "./brew-figures";
 export { compareLedger, type LedgerComparison } from "./compare-ledger";
 export type { ComparedRow } from "./compared-rows";
+export { differenceCauses, type CauseId, type QuantityCauses } from "./difference-causes";
 export type { DerivedQuantity } from "./derived-quantities";
 export type { ExtractAccount, ExtractLine, ExtractLineId, RestsOn } from "./extract-account";
 export type { FollowedReading } from "./followed-readings";

@@ -85,6 +85,7 @@ export const SOURCE_TITLES = {
   "rager-1990": "Rager 1990: hop utilisation",
   "scheffe-1959": "Scheffé 1959, The Analysis of Variance: the two-way layout",
   "searle-1992": "Searle, Casella and McCulloch 1992, Variance Components",
+  "shapley-1953": "Shapley 1953: parts that add up to a whole",
   "sharma-2005": "Sharma, Wu and Dalal 2005: CIEDE2000 colour difference",
   "shrout-fleiss-1979": "Shrout and Fleiss 1979: intraclass correlations",
   "speers-2003": "Speers, Rogers and Smith 2003: logistic of a fermentation",
