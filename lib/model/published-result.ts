@@ -75,7 +75,7 @@ export function comparedRowOf({ rows }: ResultColumn, id: QuantityId): ComparedR
   if (found === undefined) return null;
   const { quantity, planned, measured } = found;
   const difference = measured === null ? null : measured - planned;
-  return { ...found, station: QUANTITIES[quantity].station, difference, reconciled: null };
+  return { ...found, station: QUANTITIES[quantity].station, difference, reconciled: null, reconciledSd: null };
 }
 
 /** What everybody sees of a published result. */

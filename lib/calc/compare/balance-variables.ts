@@ -43,6 +43,9 @@ export interface Variable {
 /** What is nought by definition, such as the loss of a mash without grain. */
 const EXACT = 1e-6;
 
+/** A spread of next to nothing, such as that of hops that hold no wort, is none. */
+const floored = (sd: number | null): number | null => (sd === null ? null : Math.max(EXACT, sd));
+
 /** Water that was not measured again was poured as well as such a volume can be: as a stick, or 1 % of a large one. */
 const pouredSd = (litres: number): number => (litres > 0 ? Math.max(stickSd, 0.01 * litres) : EXACT);
 
@@ -72,7 +75,7 @@ export function balanceVariables(a: {
   const spreads = planSpreads(a);
   const planned = PLAN_FIGURES.map((id): Variable => {
     const value = plan[id];
-    return { id, value, planned: value, sigma: value === 0 ? EXACT : spreads[id], reading: null };
+    return { id, value, planned: value, sigma: value === 0 ? EXACT : floored(spreads[id]), reading: null };
   });
   return [...measured, ...planned];
 }

@@ -1,16 +1,10 @@
-import type { Intervals, Ledger } from "../ledger";
-import { balanceVariables } from "./balance-variables";
 import { comparedRows, type ComparedRow } from "./compared-rows";
-import { extractAccount, type ExtractAccount } from "./extract-account";
-import { findSuspects } from "./find-suspects";
-import { latestReadings, type ComparedReading } from "./latest-readings";
-import { plannedBrew } from "./planned-brew";
-import type { Suspect } from "./suspect";
+import { reconciledLedger, type ReconciledLedger } from "./reconcile";
+import { settleReadings, type ComparisonInput } from "./settle-readings";
 
-export interface LedgerComparison {
+/** Planned and measured side by side, with everything that reconciliation says of them. */
+export interface LedgerComparison extends ReconciledLedger {
   readonly rows: readonly ComparedRow[];
-  readonly extract: ExtractAccount;
-  readonly suspects: readonly Suspect[];
 }
 
 /**
@@ -22,7 +16,7 @@ export interface LedgerComparison {
  * @param a.ledger - The ledger that was planned for this kettle.
  * @param a.intervals - 80 % intervals of its predictions.
  * @param a.readings - Readings in the ledger's units, each with its standard uncertainty, in order of time.
- * @returns Rows in the order of the process, the account of the extract, and suspects.
+ * @returns Rows in the order of the process, and all that `reconcile` says.
  * @validRange Gravities from 0 to 35 °P, of beer from −9 °P.
  * @throws {@link OutOfRangeError} when a reading or its uncertainty is outside its range.
  * @source Mass balances (docs/sources.md#mass-balance); reconciliation by Narasimhan and Jordache 2000
@@ -31,16 +25,8 @@ export interface LedgerComparison {
  * const reading = { quantity: "kettle.preBoil", value: 26.5, sd: 0.3 } as const;
  * compareLedger({ ledger, intervals, readings: [reading] }).rows; // […, { quantity: "kettle.preBoil", difference: −0.36, … }]
  */
-export function compareLedger(a: {
-  readonly ledger: Ledger;
-  readonly intervals: Intervals;
-  readonly readings: readonly ComparedReading[];
-}): LedgerComparison {
-  const { ledger, intervals } = a;
-  const readings = latestReadings(a.readings);
-  const plan = plannedBrew(ledger);
-  const variables = balanceVariables({ ledger, intervals, plan, readings });
-  const { suspects, reconciled } = findSuspects({ ledger, intervals, plan, readings, variables });
-  const rows = comparedRows({ ledger, intervals, plan, readings, suspects, reconciled });
-  return { rows, extract: extractAccount(ledger, plan, readings), suspects };
+export function compareLedger(a: ComparisonInput): LedgerComparison {
+  const settled = settleReadings(a);
+  const ledger = reconciledLedger(settled);
+  return { ...ledger, rows: comparedRows(settled, ledger.reconciled) };
 }

@@ -1,20 +1,12 @@
-import {
-  QUANTITIES,
-  QUANTITY_IDS,
-  type Interval,
-  type Intervals,
-  type Ledger,
-  type QuantityId,
-  type Station,
-} from "../ledger";
+import { QUANTITIES, QUANTITY_IDS, type Interval, type QuantityId, type Station } from "../ledger";
 import { DERIVED_QUANTITIES, derivedQuantity, type DerivedQuantity } from "./derived-quantities";
 import { halfWidth80 } from "./expectation";
 import type { Readings } from "./latest-readings";
 import { MEASURABLE_QUANTITIES, type MeasurableQuantity } from "./measurable";
 import type { PlannedBrew } from "./planned-brew";
 import { propagate, type Measured } from "./propagate";
-import type { ReconciledBrew } from "./reconcile-brew";
-import type { Suspect } from "./suspect";
+import type { ReconciledQuantity } from "./reconciled-quantities";
+import type { SettledReadings } from "./settle-readings";
 
 /** One number, planned and measured. Values are in the ledger's units. */
 export interface ComparedRow {
@@ -33,6 +25,7 @@ export interface ComparedRow {
   readonly expectation: "inside" | "outside" | null;
   /** What the balances of all readings make of this one; for a suspect, what it should have been. */
   readonly reconciled: number | null;
+  readonly reconciledSd: number | null;
 }
 
 /**
@@ -40,20 +33,24 @@ export interface ComparedRow {
  *
  * @returns A row for each number that can be measured or follows from readings and that the plan has a value for.
  */
-export function comparedRows(a: {
-  readonly ledger: Ledger;
-  readonly intervals: Intervals;
-  readonly plan: PlannedBrew;
-  readonly readings: Readings;
-  readonly suspects: readonly Suspect[];
-  readonly reconciled: ReconciledBrew;
-}): ComparedRow[] {
+export function comparedRows(
+  { input, plan, readings, found }: SettledReadings,
+  reconciled: readonly ReconciledQuantity[],
+): ComparedRow[] {
   return QUANTITY_IDS.flatMap((id): ComparedRow[] => {
-    const planned = a.ledger.quantities[id];
+    const planned = input.ledger.quantities[id];
     if (planned === null || !isCompared(id)) return [];
-    const measured = measuredValue(id, a.plan, a.readings);
-    const reconciled = settled(id, a.reconciled, a.suspects);
-    return [{ ...row(id, planned, a.intervals[id] ?? null, measured), reconciled }];
+    const measured = measuredValue(id, plan, readings);
+    const settled = reconciled.find((each) => each.quantity === id && each.measured !== null);
+    const doubted = found.suspects.find(({ quantity }) => quantity === id);
+    const row = rowOf(id, planned, input.intervals[id] ?? null, measured);
+    return [
+      {
+        ...row,
+        reconciled: settled?.reconciled ?? doubted?.shouldBe ?? null,
+        reconciledSd: settled?.reconciledSd ?? doubted?.shouldBeSd ?? null,
+      },
+    ];
   });
 }
 
@@ -73,12 +70,12 @@ function measuredValue(id: ComparedRow["quantity"], plan: PlannedBrew, readings:
   return readings.get(id) ?? null;
 }
 
-function row(
+function rowOf(
   quantity: ComparedRow["quantity"],
   planned: number,
   interval: Interval | null,
   measured: Measured | null,
-): Omit<ComparedRow, "reconciled"> {
+): Omit<ComparedRow, "reconciled" | "reconciledSd"> {
   const { station } = QUANTITIES[quantity];
   const fixed = { quantity, station, derived: isDerived(quantity), planned, interval };
   if (measured === null) return { ...fixed, measured: null, measuredSd: null, difference: null, expectation: null };
@@ -90,14 +87,4 @@ function row(
     difference,
     expectation: Math.abs(difference) <= halfWidth80(interval, measured.sd) ? "inside" : "outside",
   };
-}
-
-function settled(
-  id: ComparedRow["quantity"],
-  { variables }: ReconciledBrew,
-  suspects: readonly Suspect[],
-): number | null {
-  const suspect = suspects.find(({ quantity }) => quantity === id);
-  if (suspect !== undefined) return suspect.shouldBe;
-  return variables.find(({ reading }) => reading === id)?.reconciled ?? null;
 }

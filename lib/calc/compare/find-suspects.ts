@@ -1,17 +1,31 @@
 import { balanceSuspect, type Accused } from "./balance-suspect";
 import { orderSuspects } from "./order-suspects";
 import { planSuspect } from "./plan-suspect";
+import type { Variable, VariableId } from "./balance-variables";
 import { reconcileBrew, type ReconciledBrew, type ReconciledVariable } from "./reconcile-brew";
 import type { Suspect, SuspectInput } from "./suspect";
 
 /** The balances are doubted when chance explains them less often than this. */
-const DOUBT = 0.01;
+export const DOUBT = 0.01;
 
 /** A reading whose adjustment is this share of the largest explains the trouble nearly as well. */
 const NEARLY = 0.9;
 
 /** Adjustments that differ by less than this share are the same but for rounding. */
 const SAME = 1e-6;
+
+/** What the tests found, and what is left to reckon with. */
+export interface FoundSuspects {
+  readonly suspects: readonly Suspect[];
+  /** All readings and figures of the plan together. */
+  readonly all: ReconciledBrew;
+  /** The same without what was taken out. */
+  readonly reconciled: ReconciledBrew;
+  /** Figures of the plan that the readings contradict: here the kettle behaved otherwise. */
+  readonly departures: readonly VariableId[];
+  /** Readings and figures; what was taken out has no uncertainty. */
+  readonly remaining: readonly Variable[];
+}
 
 /**
  * Finds the readings that cannot be right.
@@ -23,20 +37,19 @@ const SAME = 1e-6;
  * @returns Suspects, and the brew reconciled without them.
  * @source Narasimhan and Jordache 2000, chapters 7 and 8, serial elimination (docs/sources.md#narasimhan-jordache-2000)
  */
-export function findSuspects(a: SuspectInput): {
-  readonly suspects: readonly Suspect[];
-  readonly reconciled: ReconciledBrew;
-} {
+export function findSuspects(a: SuspectInput): FoundSuspects {
   let variables = a.variables;
-  let reconciled = reconcileBrew(a.plan, variables);
+  const all = reconcileBrew(a.plan, variables);
+  let reconciled = all;
   const accused: Accused[] = [];
+  const departures: VariableId[] = [];
   while (reconciled.p < DOUBT) {
     const worst = largest(reconciled.variables);
     if (worst === null) break;
     if (worst.reading !== null) {
       const alternatives = nearlyAsLarge(reconciled.variables, worst);
       accused.push({ quantity: worst.reading, sigma: worst.sigma, measured: worst.value, alternatives, z: worst.z });
-    }
+    } else departures.push(worst.id);
     // A value taken out stands where the plan puts it, for the balances to be straightened there.
     variables = variables.map((each) => (each.id === worst.id ? { ...each, value: each.planned, sigma: null } : each));
     reconciled = reconcileBrew(a.plan, variables);
@@ -48,7 +61,8 @@ export function findSuspects(a: SuspectInput): {
   );
   const named = [...byBalance, ...byOrder];
   const unnamed = [...a.readings.values()].filter(({ quantity }) => !named.some((each) => each.quantity === quantity));
-  return { suspects: [...named, ...unnamed.flatMap((reading) => planSuspect(a, reading) ?? [])], reconciled };
+  const suspects = [...named, ...unnamed.flatMap((reading) => planSuspect(a, reading) ?? [])];
+  return { suspects, all, reconciled, departures, remaining: variables };
 }
 
 /** The largest adjustment; where a figure of the plan moves as far as a reading, the figure. */

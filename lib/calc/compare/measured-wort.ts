@@ -48,8 +48,27 @@ function hotPlato(plan: PlannedBrew, original: number | undefined, fermenter: Wo
 }
 
 function residualKg(wort: WortMass | null, read: ReadValues): number | null {
-  const extracts = measuredExtracts(read);
-  if (wort === null || extracts === null) return null;
+  const originalPlato = read["fermenter.originalExtract"];
+  const finalPlato = read["fermenter.finalExtract"];
+  if (wort === null || originalPlato === undefined || finalPlato === undefined) return null;
+  return residualExtractKg(wort, { originalPlato, finalPlato });
+}
+
+/**
+ * Weighs the real extract that yeast leaves of a wort.
+ *
+ * @returns Mass, kg; null where the two extracts cannot be of one beer.
+ * @source Balling (docs/sources.md#balling-1865)
+ */
+export function residualExtractKg(
+  wort: WortMass,
+  { originalPlato, finalPlato }: { readonly originalPlato: number; readonly finalPlato: number },
+): number | null {
+  const extracts = measuredExtracts({
+    "fermenter.originalExtract": originalPlato,
+    "fermenter.finalExtract": finalPlato,
+  });
+  if (extracts === null) return null;
   const beerKg = (100 * wort.kg) / (100 + CO2_AND_YEAST_PER_ALCOHOL * alcoholByWeight(extracts));
   return (realExtract(extracts) * beerKg) / 100;
 }

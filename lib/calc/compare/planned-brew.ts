@@ -20,9 +20,14 @@ export interface PlannedBrew {
   readonly beerLeftL: number;
   /** Litres of beer for each litre of wort. */
   readonly beerPerWort: number;
+  /** Apparent attenuation, fraction. */
+  readonly attenuation: number;
 }
 
 const WATER_20 = waterDensity(celsius(20));
+
+/** Below the sea wort boils a little hotter than densities are known for; its volume counts at 100 °C. */
+const HOTTEST_C = 100;
 
 /**
  * Reads from a ledger what the balances of the measured brew need beside the readings.
@@ -41,7 +46,7 @@ export function plannedBrew(ledger: Ledger): PlannedBrew {
   const beerLeftL = packagedKg > 0 ? (value("package.volume") * beerLeft.kg) / packagedKg : 0;
   const wortL = value("fermenter.volume");
   return {
-    boilC: ledger.quantities["kettle.boilingPoint"] ?? 100,
+    boilC: Math.min(HOTTEST_C, ledger.quantities["kettle.boilingPoint"] ?? HOTTEST_C),
     potentialKg: value("mash.potential"),
     maltWaterKg: mashWort.kg - mashWort.extractKg - mashWater.kg,
     addedKg: added.kg,
@@ -56,6 +61,7 @@ export function plannedBrew(ledger: Ledger): PlannedBrew {
     leftKg: streamOf(ledger, "stand", "lost", "left with trub, hops and hoses").kg,
     beerLeftL,
     beerPerWort: wortL > 0 ? (value("package.volume") + beerLeftL) / wortL : 1,
+    attenuation: value("fermenter.attenuation"),
   };
 }
 

@@ -15,6 +15,7 @@ export interface ReconciledVariable extends Variable {
 
 export interface ReconciledBrew {
   readonly variables: readonly ReconciledVariable[];
+  readonly chiSquared: number;
   readonly df: number;
   readonly p: number;
 }
@@ -56,6 +57,7 @@ export function reconcileBrew(plan: PlannedBrew, variables: readonly Variable[])
       reconciledSigma: result.reconciledSigma[i] ?? each.sigma,
       z: result.z[i] ?? 0,
     })),
+    chiSquared: result.chiSquared,
     df: result.df,
     p: result.p,
   };

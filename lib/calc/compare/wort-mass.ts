@@ -24,6 +24,16 @@ export function wortMass(litres: number, plato: number, atC: number): WortMass {
 }
 
 /**
+ * Finds the volume of a wort at a temperature, the inverse of `wortMass`.
+ *
+ * @returns Volume, L.
+ * @source Mass balance (docs/sources.md#mass-balance), density of `wortDensity`
+ */
+export function litresOf(kg: number, plato: number, atC: number): number {
+  return kg / wortMass(1, plato, atC).kg;
+}
+
+/**
  * Finds how strong the boiled wort was from the strength in the fermenter, where water may have been added to it.
  *
  * @returns Strength, °P, of the wort without the added water.

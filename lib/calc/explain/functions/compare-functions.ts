@@ -1,4 +1,4 @@
-import { compareLedger, RECONCILIATION_RANGE, reconcileLinear } from "../../compare";
+import { compareLedger, differenceCauses, RECONCILIATION_RANGE, reconcile, reconcileLinear } from "../../compare";
 import { rangeOf } from "../../compare/latest-readings";
 import { intervals } from "../../ledger";
 import { EXAMPLE_BREW, EXAMPLE_LEDGER } from "./example-brew";
@@ -38,6 +38,41 @@ export const COMPARE_FUNCTIONS: readonly FunctionRecord[] = [
     sources: ["mass-balance", "narasimhan-jordache-2000", "balling-1865"],
     validRange: "Gravities of wort from 0 to 35 °P, of beer from −9 °P.",
     call: compareLedger,
+    example: [{ ledger: EXAMPLE_LEDGER, intervals: intervals(EXAMPLE_BREW), readings: READINGS }],
+  },
+  {
+    id: "compare/differenceCauses",
+    words:
+      "How far original gravity, volume, final gravity and alcohol came out from the plan, divided among the stations. The figures that the readings settle on take the place of the planned ones, station by station, averaged over all orders, so that the parts add up. Each part has the uncertainty that plan and readings leave to it; a part below twice its uncertainty is not named as a cause. It cannot tell apart what no reading lies between: without a reading of the first wort, mash and lauter are named together.",
+    equation: "part of a station = mean over all orders of (number with its figures as settled − number before)",
+    inputs: [
+      ...reading("0", "Volume before the boil"),
+      ...reading("1", "Gravity before the boil"),
+      ...reading("5", "Final gravity"),
+    ],
+    gives:
+      "for each number that was read the parts of its difference, in its unit, and which of them are told from nothing",
+    sources: ["shapley-1953", "mass-balance", "narasimhan-jordache-2000", "balling-1865"],
+    validRange: "Gravities of wort from 0 to 35 °P, of beer from −9 °P.",
+    call: differenceCauses,
+    example: [{ ledger: EXAMPLE_LEDGER, intervals: intervals(EXAMPLE_BREW), readings: READINGS }],
+  },
+  {
+    id: "compare/reconcile",
+    words:
+      "The readings of one brew and the figures of its kettle, moved as little as their uncertainties ask until every balance of water and extract closes. It says how far each reading had to move and whether chance alone would do that, names the reading that cannot be right with the value that it should have had, follows the extract from the grist to the beer, and finds which one reading more would decide most. It takes uncertainties as independent, and grist and sugar as weighed out: a sack weighed wrong looks like a mash that dissolved otherwise.",
+    equation:
+      "minimise Σ ((x − read) / σ)² + Σ ((figure − planned) / σ)² with in = lost + out; extract in = Σ lost + left in the beer",
+    inputs: [
+      ...reading("0", "Volume before the boil"),
+      ...reading("1", "Gravity before the boil"),
+      ...reading("5", "Final gravity"),
+    ],
+    gives:
+      "reconciled values with uncertainties and z, χ² with its probability, suspects, the account of the extract, kg, and the next reading",
+    sources: ["narasimhan-jordache-2000", "mass-balance", "balling-1865", "kalman-1960"],
+    validRange: "Gravities of wort from 0 to 35 °P, of beer from −9 °P.",
+    call: reconcile,
     example: [{ ledger: EXAMPLE_LEDGER, intervals: intervals(EXAMPLE_BREW), readings: READINGS }],
   },
   {

@@ -6,7 +6,7 @@ export type LossPattern = "full" | "hatched" | "dotted" | "empty";
 export const LOSS_PARTS = [
   { id: "fermenter", label: "into the fermenter", pattern: "full" },
   { id: "grain", label: "left in the grain", pattern: "hatched" },
-  { id: "boil", label: "unaccounted for in the boil", pattern: "dotted" },
+  { id: "undissolved", label: "not dissolved", pattern: "dotted" },
   { id: "left", label: "left with trub and hoses", pattern: "empty" },
 ] as const satisfies readonly {
   readonly id: ExtractLineId;
