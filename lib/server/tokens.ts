@@ -1,5 +1,5 @@
 import "server-only";
-import { createHash, randomBytes } from "node:crypto";
+import { hash, randomBytes } from "node:crypto";
 
 /** A secret of 256 random bits, in letters that a URL and a cookie carry unchanged. */
 export function newToken(): string {
@@ -12,5 +12,5 @@ export function tokenHash(token: string): Uint8Array<ArrayBuffer> {
 }
 
 export function sha256(text: string): Uint8Array<ArrayBuffer> {
-  return new Uint8Array(createHash("sha256").update(text, "utf8").digest());
+  return new Uint8Array(hash("sha256", text, "buffer"));
 }
