@@ -54,11 +54,16 @@ import { findSharedBrew, findSharedBrewPlan, listPlanVersions, listSharedBrews }
 import { listSheets } from "@/lib/server/shared-brews/sheets";
 import { listPeople } from "@/lib/server/spaces/reads";
 import { listSummaries } from "@/lib/server/summaries/reads";
-import { newBrewing, type Brewing } from "../support/brewing";
+import { newBrewing, parsedEquipment, type Brewing } from "../support/brewing";
 import { ENDED, newFermentation, onDay, withDryHop } from "../support/cellar";
 import { newClub } from "../support/club";
 import { beerJsonFile } from "../support/exchange-files";
 import { beginTrial } from "@/lib/server/trials/begin";
+import { listEvidence } from "@/lib/server/learning/evidence";
+import { listKettlesOfKind } from "@/lib/server/learning/kettles";
+import { moveBrew } from "@/lib/server/brews/move";
+import { findLearning } from "@/lib/server/learning/learned";
+import { kettleKind } from "@/lib/model/learning/kettle-kind";
 import { findTrial, listTrials } from "@/lib/server/trials/reads";
 import { hopLot, ownHop } from "../support/lots";
 import { newOrdering } from "../support/ordering";
@@ -89,6 +94,7 @@ const READS: Readonly<Record<string, Read>> = {
   findFamily: (member, { recipeId }) => findFamily(member, recipeId),
   findIngredient: (member, { ingredientId }) => findIngredient(member, ingredientId),
   findLot: (member, { lotId }) => findLot(member, lotId),
+  findLearning: (member, { equipmentId }) => findLearning(member, equipmentId, null),
   findNotice: (member, { noticeId }) => findNotice(member, noticeId),
   findOrder: (member, { orderId }) => findOrder(member, orderId),
   findOrigin: (member, { recipeId }) => findOrigin(member, recipeId),
@@ -110,6 +116,8 @@ const READS: Readonly<Record<string, Read>> = {
   listDue: (member) => listDue(member, onDay(12)),
   listDrafts: (member, { recipeId }) => listDrafts(member, recipeId),
   listEquipment,
+  listEvidence: (member, { equipmentId }) => listEvidence(member, [equipmentId]),
+  listKettlesOfKind: (member) => listKettlesOfKind(member, kettleKind(parsedEquipment().equipment), null),
   listExportReports,
   listImports,
   listIngredients,
@@ -194,6 +202,13 @@ beforeAll(async () => {
     photoId: randomUUID(),
     trialId: (await beginTrial(brewer, brewing.equipmentId)).id,
   };
+  await postReadings(
+    await newSender(brewer),
+    [sentReading(ids.brewId, 1, { quantity: "kettle.postBoil", value: 20, unit: "L" })],
+    new Date(),
+  );
+  const { lockVersion } = (await findBrew(brewer, ids.brewId)) ?? { lockVersion: 0 };
+  await moveBrew(brewer, { id: ids.brewId, lockVersion, state: "on the kettle" });
   await keepPhoto(brewer, { id: ids.photoId, brewId: ids.brewId, bytes: await noisyJpeg(8, 8) });
   await postReadings(await newSender(owner), [sentReading(ids.brewId)], new Date());
   secrets = [

@@ -1,10 +1,12 @@
 import { thinCurve, type ComparedRow } from "@/lib/calc/compare";
+import type { BrewEvidence } from "@/lib/calc/learn";
 import { normalQuantile } from "@/lib/calc/statistics";
 import type { Brew } from "../brew";
 import { comparisonOf } from "../brew-comparison";
 import { comparedReadings } from "../compared-readings";
 import { planOf } from "../brew-plan";
 import { isSeries, type SeriesId } from "../log/series";
+import { evidenceOf } from "../learning/brew-evidence";
 import type { SummaryCurve, SummaryFigure, SummaryOfBrew } from "./brew-summary";
 
 /** As many points as a small picture shows. */
@@ -25,6 +27,7 @@ export type SummarisedBrew = Pick<
 export function summariseBrew(brew: SummarisedBrew): {
   readonly summary: SummaryOfBrew;
   readonly curves: readonly SummaryCurve[];
+  readonly evidence: BrewEvidence | null;
 } {
   const plan = planOf(brew);
   const comparison = plan === null ? null : comparisonOf(plan, comparedReadings(brew));
@@ -54,6 +57,7 @@ export function summariseBrew(brew: SummarisedBrew): {
       },
     },
     curves: CURVES.flatMap((series) => curveOf(brew, series) ?? []),
+    evidence: evidenceOf(brew),
   };
 }
 

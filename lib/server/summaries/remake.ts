@@ -46,10 +46,11 @@ export async function keepSummary(
   tx: SpaceTransaction,
   a: { readonly spaceId: string; readonly brewId: string; readonly rev: bigint; readonly made: Made },
 ): Promise<void> {
-  const { summary, curves } = a.made;
+  const { summary, curves, evidence } = a.made;
   await tx.$executeRaw`
     UPDATE brew_summary
     SET summary = ${JSON.stringify(summary)}::jsonb, curves = ${JSON.stringify(curves)}::jsonb,
+        evidence = ${evidence === null ? null : JSON.stringify(evidence)}::jsonb,
         calc_version = ${MADE_WITH}, made_rev = ${a.rev}, made_at = now()
     WHERE space_id = ${a.spaceId}::uuid AND brew_id = ${a.brewId}::uuid
       AND (made_rev < ${a.rev} OR (made_rev = ${a.rev} AND calc_version <> ${MADE_WITH}))`;

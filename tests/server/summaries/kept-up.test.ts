@@ -40,7 +40,9 @@ const kept = ({ spaceId, userId }: Member, brewId: string) =>
 /** What a reader is shown of the brew. */
 async function shown(member: Member, brewId: string) {
   const found = (await listSummaries(member, {}, { withCurves: true })).find(({ id }) => id === brewId);
-  return found === undefined ? null : { summary: found.summary, curves: found.curves };
+  if (found === undefined) return null;
+  const { evidence } = await kept(member, brewId);
+  return { summary: found.summary, curves: found.curves, evidence };
 }
 
 /** One of the ledger's numbers, of the same day. */

@@ -9,6 +9,7 @@ import { Caution } from "@/lib/ui/caution";
 import { DipStickTableView } from "@/lib/ui/equipment/dip-stick-table";
 import { ProfileSheet } from "@/lib/ui/equipment/profile-sheet";
 import { beginTrialAction } from "./actions";
+import { LearningSection } from "./learning-section";
 import { ProfileScreen } from "./profile-screen";
 import { TrialSection } from "./trial-section";
 
@@ -46,6 +47,7 @@ export default async function ProfilePage({ params }: ProfilePageProps) {
         trials={await listTrials(member, id)}
         begin={mayWrite ? beginTrialAction.bind(null, space, id) : null}
       />
+      <LearningSection space={space} equipmentId={id} />
       {mayWrite ? (
         <ProfileScreen
           space={member.spaceSlug}

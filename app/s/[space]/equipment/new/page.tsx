@@ -19,8 +19,9 @@ export default async function NewEquipmentPage({ params }: NewEquipmentPageProps
     <>
       <h1>New kettle</h1>
       <p className="mb-4">
-        Five answers begin a profile. Everything else is estimated from them, marked “typical”, and wide; a trial with
-        water or a few logged brews replace it.
+        Five answers begin a profile. Everything else is estimated from them: by what brews on the club’s kettles of the
+        kind tell, marked “learned”, else marked “typical”, and wide. A trial with water or a few logged brews make it
+        narrower.
       </p>
       <div className="mb-6">
         <Caution>{CAUTIONS.mains}</Caution>

@@ -1,0 +1,146 @@
+import { randomUUID } from "node:crypto";
+import { describe, expect, it } from "vitest";
+import { FIGURES, type FigureName } from "@/lib/calc/ledger";
+import { unlearnedProfile } from "@/lib/model/learning/unlearned-profile";
+import { moveBrew } from "@/lib/server/brews/move";
+import { planBrew } from "@/lib/server/brews/plan";
+import { findBrew } from "@/lib/server/brews/reads";
+import { createEquipment } from "@/lib/server/equipment/writes";
+import { findEquipment } from "@/lib/server/equipment/reads";
+import { acceptLearned } from "@/lib/server/learning/accept";
+import { findLearning } from "@/lib/server/learning/learned";
+import { startFromKind } from "@/lib/server/learning/start";
+import { storeEvents } from "@/lib/server/log/ingest";
+import type { Member } from "@/lib/server/session";
+import { brewOf, newBrewing, parsedEquipment } from "../support/brewing";
+import { gravityOf } from "../support/cellar";
+import { join, newClub } from "../support/club";
+
+/** The readings of a brew that boiled off two litres more than its plan says. */
+async function logBrew(member: Member, brewId: string): Promise<void> {
+  const brew = await findBrew(member, brewId);
+  if (brew === null) throw new Error("the test's own set-up failed");
+  const planned = (quantity: keyof typeof brew.predicted): number => brew.predicted[quantity]?.value ?? NaN;
+  const read = (quantity: string, kind: string, value: number) =>
+    gravityOf(brewId, 0, value, {
+      id: randomUUID(),
+      kind,
+      quantity,
+      instrument: "other",
+      sd: kind === "volume" ? 0.3 : 0.25,
+    });
+  const { lockVersion } = brew;
+  expect(await moveBrew(member, { id: brewId, lockVersion, state: "on the kettle" })).toMatchObject({ ok: true });
+  const events = [
+    read("kettle.preBoil", "volume", planned("kettle.preBoil")),
+    read("kettle.preBoilGravity", "gravity", planned("kettle.preBoilGravity")),
+    read("kettle.postBoil", "volume", planned("kettle.postBoil") - 2),
+  ];
+  const fates = await storeEvents(
+    member,
+    events.map((event) => ({ event, actorId: member.userId, sentAt: null, clockOffsetMs: null })),
+  );
+  expect(fates.map(({ fate }) => fate)).toEqual(["stored", "stored", "stored"]);
+}
+
+async function clubThatBrewed() {
+  const club = await newClub("member");
+  const brewing = await newBrewing(club.organiser, club.member);
+  await logBrew(club.member, brewing.brewId);
+  return { ...club, ...brewing };
+}
+
+async function learningOf(member: Member, equipmentId: string) {
+  const learning = await findLearning(member, equipmentId, null);
+  if (learning === null) throw new Error("nothing was learned");
+  const row = (wanted: FigureName) => learning.learned.rows.find(({ name }) => name === wanted);
+  return { ...learning, row };
+}
+
+describe("what brews tell of a kettle", () => {
+  it("moves the boil-off to where a brew read it, and narrows it", async () => {
+    const { member, equipmentId } = await clubThatBrewed();
+    const { brews, row } = await learningOf(member, equipmentId);
+    expect(brews.map(({ evidence }) => evidence.readings)).toEqual([3]);
+    const boilOff = row("kettle.boilOff");
+    expect(boilOff?.own?.brews).toBe(1);
+    // An hour's boil that took two litres more: no more than those two kilograms, and some of them.
+    const rise = (boilOff?.own?.value ?? 0) - (boilOff?.now.value ?? 0);
+    expect(rise).toBeGreaterThan(0.2);
+    expect(rise).toBeLessThan(2);
+    expect(boilOff?.own?.standardError).toBeLessThan(boilOff?.now.sd ?? 0);
+  });
+
+  it("goes into the profile when its owner takes it, and is the same figure afterwards, not counted twice", async () => {
+    const { member, equipmentId } = await clubThatBrewed();
+    const before = (await learningOf(member, equipmentId)).row("kettle.boilOff");
+    const value = before?.proposed?.value ?? NaN;
+    const accepted = [{ figure: "kettle.boilOff" as const, value }];
+    expect(await acceptLearned(member, { equipmentId, baseRev: 1, since: null, accepted })).toEqual({
+      ok: true,
+      rev: 2,
+    });
+    const profile = await findEquipment(member, equipmentId);
+    expect(profile?.equipment.kettle.boilOff).toMatchObject({ value, from: "learned", basis: "1 brew on this kettle" });
+
+    const after = (await learningOf(member, equipmentId)).row("kettle.boilOff");
+    expect(after?.own).toEqual(before?.own);
+    expect(after?.now).toMatchObject({ value, from: "learned" });
+  });
+
+  it("is refused from a stale page, with another value, and from who does not own the kettle", async () => {
+    const { organiser, member, equipmentId } = await clubThatBrewed();
+    const value = (await learningOf(member, equipmentId)).row("kettle.boilOff")?.proposed?.value ?? NaN;
+    const take = (who: Member, of: number, baseRev = 1) =>
+      acceptLearned(who, { equipmentId, baseRev, since: null, accepted: [{ figure: "kettle.boilOff", value: of }] });
+    await expect(take(member, value * 1.01)).rejects.toMatchObject({ code: "CONFLICT" });
+    await expect(take(await join(organiser, "member"), value)).rejects.toMatchObject({ code: "FORBIDDEN" });
+    await expect(take((await newClub()).organiser, value)).rejects.toMatchObject({ code: "NOT_FOUND" });
+    expect(await take(member, value, 7)).toEqual({ ok: false, reason: "stale", headRev: 1 });
+    expect((await findEquipment(member, equipmentId))?.rev).toBe(1);
+  });
+
+  it("counts brews from the one that is named", async () => {
+    const { member, recipeId, equipmentId } = await clubThatBrewed();
+    const { id: second } = await planBrew(member, brewOf({ recipeId, equipmentId, sharedBrewId: null }));
+    await logBrew(member, second);
+    const all = await findLearning(member, equipmentId, null);
+    const since = await findLearning(member, equipmentId, all?.brews[1]?.id ?? "");
+    expect([all?.counted.length, since?.counted.length, since?.brews.length]).toEqual([2, 1, 2]);
+    expect(await findLearning(member, equipmentId, randomUUID())).toBeNull();
+  });
+
+  it("starts a new kettle of the kind, and helps the others", async () => {
+    const { organiser, member, equipmentId } = await clubThatBrewed();
+    const { equipment } = parsedEquipment();
+    const started = await startFromKind(organiser, equipment);
+    expect(started.kettle.boilOff).toMatchObject({ from: "learned", basis: "1 brew on other kettles of its kind" });
+    expect(started.kettle.boilOff.value).toBeGreaterThan(equipment.kettle.boilOff.value);
+
+    const { id } = await createEquipment(organiser, parsedEquipment());
+    const fresh = (await learningOf(organiser, id)).row("kettle.boilOff");
+    // The sample profile states its figures, which is one more piece of knowledge of the kind.
+    expect(fresh).toMatchObject({ own: null, kind: { kettles: 2, brews: 1 } });
+    expect(fresh?.proposed?.basis).toBe("1 brew on other kettles of its kind");
+    const own = (await learningOf(member, equipmentId)).row("kettle.boilOff");
+    expect(own?.proposed?.basis).toBe("1 brew on this kettle");
+
+    const elsewhere = (await newClub()).organiser;
+    expect(await startFromKind(elsewhere, equipment)).toEqual(equipment);
+  });
+});
+
+describe("unlearnedProfile", () => {
+  it("puts what stood before in the place of what was learned", () => {
+    const [place] = FIGURES;
+    if (place === undefined) throw new Error("there are no figures");
+    const { equipment: first } = parsedEquipment();
+    const set = (value: number, from: "learned" | "measured") =>
+      place.withFigure(first, { ...place.of(first), value, from });
+    const [measured, learned] = [set(0.8, "measured"), set(0.9, "learned")];
+    expect(place.of(unlearnedProfile([learned, measured, first]))).toEqual(place.of(measured));
+    expect(unlearnedProfile([measured, learned, first])).toEqual(measured);
+    // Learned from the start, from others of its kind: nothing else is known.
+    expect(unlearnedProfile([learned])).toEqual(learned);
+  });
+});
