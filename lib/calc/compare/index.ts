@@ -1,3 +1,15 @@
+export {
+  BREWS_RANGE,
+  type BrewResult,
+  type BrewsCompared,
+  compareBrews,
+  type ComparedAs,
+  type ComparedResult,
+} from "./brews";
+export type { BrewGroup, GroupedBrews } from "./brews-groups";
+export type { StrayBrew, StrayBrews } from "./brews-outliers";
+export { compareTwoBrews, PAIR_LEVEL, type PairedResult, type PairedRow } from "./brews-pair";
+export { type BrewPartition, partitionBrews, type UntoldFactor } from "./brews-partition";
 export { CURVE_RANGE, type CurvePoint, thinCurve } from "./brews-thin-curve";
 export type { BalanceTest } from "./balance-test";
 export type { BrewFigureId } from "./brew-figures";

@@ -115,6 +115,12 @@ export const CLUB_PARTS: readonly ClubPart[] = [
   { table: "brew_event", key: ["id"], ids: ["id", "brew_id", "device_id", "target_id"], people: ["actor_id"] },
   { table: "attachment", key: ["id"], ids: ["id", "brew_id"], people: ["uploader_id"] },
   { table: "brew_reminder", key: ["brew_id", "kind"], ids: ["brew_id"], people: [] },
+  {
+    table: "saved_comparison",
+    key: ["id"],
+    ids: ["id", "recipe_id", "shared_brew_id"],
+    people: ["brewer_user_id", "created_by", "deleted_by"],
+  },
   { table: "vessel", key: ["id"], ids: ["id"], people: [] },
   { table: "vessel_booking", key: ["id"], ids: ["id", "vessel_id", "brew_id"], people: ["booked_by"] },
   { table: "order_round", key: ["id"], ids: ["id", "shared_brew_id"], people: ["created_by"], moved: ORDER_STATES },

@@ -1,15 +1,20 @@
 import type { BrewState } from "../brew";
+import type { ComparisonQuestion } from "./question";
 
 /** Which brews of a club; nothing stands for no limit. */
 export interface BrewFilter {
-  readonly recipeId?: string | undefined;
-  readonly sharedBrewId?: string | undefined;
-  readonly brewerIds?: readonly string[] | undefined;
-  readonly states?: readonly BrewState[] | undefined;
+  readonly recipeId?: string | null;
+  readonly sharedBrewId?: string | null;
+  readonly brewerId?: string | null;
+  readonly state?: BrewState | null;
   /** Days between which the brew day began, both included: 2026-03-14. */
-  readonly from?: string | undefined;
-  readonly to?: string | undefined;
+  readonly from?: string | null;
+  readonly to?: string | null;
 }
 
 /** More brews than one view takes; the latest count. */
 export const MOST_BREWS = 2000;
+
+export function filterOf({ recipe, sharedBrew, brewer, state, from, to }: ComparisonQuestion): BrewFilter {
+  return { recipeId: recipe, sharedBrewId: sharedBrew, brewerId: brewer, state, from, to };
+}

@@ -59,7 +59,7 @@ function findRows(
   spaceId: string,
   a: { readonly filter: BrewFilter; readonly withCurves: boolean; readonly ids: readonly string[] | null },
 ): Promise<readonly Row[]> {
-  const { recipeId = null, sharedBrewId = null, brewerIds = null, states = null, from = null, to = null } = a.filter;
+  const { recipeId = null, sharedBrewId = null, brewerId = null, state = null, from = null, to = null } = a.filter;
   return tx.$queryRaw<Row[]>`
     SELECT b.id::text, b.title, b.recipe_id::text AS "recipeId", b.recipe_rev AS "recipeRev",
            b.shared_brew_id::text AS "sharedBrewId", sb.title AS "sharedBrewTitle",
@@ -75,8 +75,8 @@ function findRows(
     WHERE b.space_id = ${spaceId}::uuid AND b.dropped_at IS NULL
       AND (${recipeId}::uuid IS NULL OR b.recipe_id = ${recipeId}::uuid)
       AND (${sharedBrewId}::uuid IS NULL OR b.shared_brew_id = ${sharedBrewId}::uuid)
-      AND (${brewerIds}::uuid[] IS NULL OR b.brewer_user_id = ANY (${brewerIds}::uuid[]))
-      AND (${states}::text[] IS NULL OR b.state = ANY (${states}::text[]))
+      AND (${brewerId}::uuid IS NULL OR b.brewer_user_id = ${brewerId}::uuid)
+      AND (${state}::text IS NULL OR b.state = ${state}::text)
       AND (${from}::date IS NULL OR b.started_at >= ${from}::timestamp AT TIME ZONE 'UTC')
       AND (${to}::date IS NULL OR b.started_at < (${to}::timestamp + interval '1 day') AT TIME ZONE 'UTC')
       AND (${a.ids}::uuid[] IS NULL OR b.id = ANY (${a.ids}::uuid[]))

@@ -5,6 +5,7 @@ import { BITTERNESS_FUNCTIONS } from "./bitterness-functions";
 import { CARBONATION_FUNCTIONS } from "./carbonation-functions";
 import { CARBONATION_PRIMING_FUNCTIONS } from "./carbonation-priming-functions";
 import { COLOUR_FUNCTIONS } from "./colour-functions";
+import { COMPARE_BREWS_FUNCTIONS } from "./compare-brews-functions";
 import { COMPARE_FUNCTIONS } from "./compare-functions";
 import { EXPLAIN_FUNCTIONS } from "./explain-functions";
 import { FERMENTATION_COURSE_FUNCTIONS } from "./fermentation-course-functions";
@@ -46,6 +47,7 @@ export const SUBJECT_FUNCTIONS: readonly FunctionRecord[] = [
   ...CARBONATION_PRIMING_FUNCTIONS,
   ...COLOUR_FUNCTIONS,
   ...COMPARE_FUNCTIONS,
+  ...COMPARE_BREWS_FUNCTIONS,
   ...EXPLAIN_FUNCTIONS,
   ...FERMENTATION_COURSE_FUNCTIONS,
   ...FERMENTATION_FUNCTIONS,

@@ -35,6 +35,7 @@ export default async function SharedBrewPage({ params }: SharedBrewPageProps) {
   const news = await readNews(member, shared, versions);
   const home = `/s/${space}`;
   const isOrganiser = roleMay(member.role, "organise");
+  const { preferences } = member;
   const brews = comparedBrews(shared.brews);
   return (
     <>
@@ -60,7 +61,9 @@ export default async function SharedBrewPage({ params }: SharedBrewPageProps) {
         changeHref={isOrganiser ? `${home}/shared-brews/${id}/plan` : null}
       />
       <WhoTakesPart home={home} shared={shared} member={member} kettles={kettles} />
-      {brews.length === 0 ? null : <SideBySide home={home} brews={brews} preferences={member.preferences} />}
+      {brews.length === 0 ? null : (
+        <SideBySide {...{ home, brews, preferences }} comparisonHref={`${home}/shared-brews/${id}/comparison`} />
+      )}
       {isOrganiser && brews.length > 0 ? (
         <p className="no-print mt-8">
           <Link href={`${home}/shared-brews/${id}/publish`}>Publish the result</Link>, for everybody to read
@@ -70,7 +73,10 @@ export default async function SharedBrewPage({ params }: SharedBrewPageProps) {
   );
 }
 
-function SideBySide(props: Parameters<typeof AcrossBrewers>[0]) {
+function SideBySide({
+  comparisonHref,
+  ...props
+}: Parameters<typeof AcrossBrewers>[0] & { readonly comparisonHref: string }) {
   return (
     <>
       <section aria-labelledby="brewers" className="mt-8">
@@ -83,6 +89,12 @@ function SideBySide(props: Parameters<typeof AcrossBrewers>[0]) {
         <h2 id="across" className="mb-2">
           Ledger across brewers
         </h2>
+        <p className="mb-3">
+          <Link href={comparisonHref} className="target">
+            Compare these brews
+          </Link>
+          : intervals, curves, what explains the differences, and two brews side by side
+        </p>
         <AcrossBrewers {...props} />
       </section>
       <LossMultiples {...props} />
