@@ -104,7 +104,7 @@ function Row({ label, columns, isSum, onExplain }: RowProps) {
         {isSum === true ? <strong>{label}</strong> : label}
       </th>
       {columns.map(({ id, amount, value, sd, isNamed }) => {
-        const spread = amount.say(Z80 * sd);
+        const spread = amount.signed(Z80 * sd).replace("+", "");
         const figure = (
           <>
             <span className="tabular-nums">
@@ -116,12 +116,12 @@ function Row({ label, columns, isSum, onExplain }: RowProps) {
         return (
           <td role="cell" className="ledger-value" key={id}>
             <span aria-hidden className="ledger-cell-label">
-              {causedNoun(id)}
+              {causedNoun(id)}, {amount.unit}
             </span>
             {onExplain === undefined ? (
               figure
             ) : (
-              <button type="button" className="explained" aria-haspopup="dialog" onClick={() => onExplain(id)}>
+              <button type="button" className="explained text-end" aria-haspopup="dialog" onClick={() => onExplain(id)}>
                 <span className="sr-only">
                   {causedNoun(id)}, {label}:{" "}
                 </span>
