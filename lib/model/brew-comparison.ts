@@ -1,4 +1,4 @@
-import { compareLedger, type LedgerComparison } from "@/lib/calc/compare";
+import { compareLedger, differenceCauses, type LedgerComparison, type QuantityCauses } from "@/lib/calc/compare";
 import { OutOfRangeError } from "@/lib/calc/errors";
 import type { Reading } from "./reading";
 import { currentReadings } from "./current-readings";
@@ -6,8 +6,18 @@ import type { BrewPlan } from "./brew-plan";
 
 /** Planned against measured, by the readings that count; null where the library refuses what the log holds. */
 export function comparisonOf({ ledger, intervals }: BrewPlan, readings: readonly Reading[]): LedgerComparison | null {
+  return unlessRefused(() => compareLedger({ ledger, intervals, readings: [...currentReadings(readings).values()] }));
+}
+
+/** What made the differences; nothing where the library refuses what the log holds. */
+export function causesOf({ ledger, intervals }: BrewPlan, readings: readonly Reading[]): readonly QuantityCauses[] {
+  const counting = [...currentReadings(readings).values()];
+  return unlessRefused(() => differenceCauses({ ledger, intervals, readings: counting })) ?? [];
+}
+
+function unlessRefused<T>(of: () => T): T | null {
   try {
-    return compareLedger({ ledger, intervals, readings: [...currentReadings(readings).values()] });
+    return of();
   } catch (error) {
     if (error instanceof OutOfRangeError) return null;
     throw error;

@@ -53,6 +53,7 @@ export function CurveChart(props: CurveChartProps): ReactElement {
   const at = ([x, y]: Point): string => `${toX(x).toFixed(1)},${toY(y).toFixed(1)}`;
   const upper = band.map(([x, , high]): Point => [x, high]);
   const lower = band.map(([x, low]): Point => [x, low]).reverse();
+  const sides = labelSides(planned.at(-1), last(measured));
   return (
     <figure className="max-w-lg">
       <figcaption className="mb-1 font-semibold">{title}</figcaption>
@@ -62,8 +63,8 @@ export function CurveChart(props: CurveChartProps): ReactElement {
         <ChartAxes frame={FRAME} x={{ ...props.x, span: spanX, at: toX }} y={{ ...props.y, span: spanY, at: toY }} />
         {band.length === 0 ? null : <polygon className="chart-band" points={[...upper, ...lower].map(at).join(" ")} />}
         <polyline className="chart-planned" points={planned.map(at).join(" ")} />
-        <EndLabel text={props.plannedLabel} point={planned.at(-1)} at={{ x: toX, y: toY }} side="above" />
-        <EndLabel text={props.measuredLabel} point={last(measured)} at={{ x: toX, y: toY }} side="below" />
+        <EndLabel text={props.plannedLabel} point={planned.at(-1)} at={{ x: toX, y: toY }} side={sides.planned} />
+        <EndLabel text={props.measuredLabel} point={last(measured)} at={{ x: toX, y: toY }} side={sides.measured} />
         {measured.map(({ x, y, isSuspect }) => (
           <circle
             key={`${x} ${y}`}
@@ -83,12 +84,20 @@ function last(measured: readonly MeasuredPoint[]): Point | undefined {
   return point === undefined ? undefined : [point.x, point.y];
 }
 
+type Side = "above" | "below";
+
+/** The series that ends higher is named above its end, so that the two names keep out of each other's way. */
+function labelSides(planned: Point | undefined, measured: Point | undefined): Record<"planned" | "measured", Side> {
+  const isHigher = planned !== undefined && measured !== undefined && measured[1] > planned[1];
+  return isHigher ? { planned: "below", measured: "above" } : { planned: "above", measured: "below" };
+}
+
 /** A series names itself at its end, turned inwards where the frame ends. */
 function EndLabel(props: {
   readonly text: string | undefined;
   readonly point: Point | undefined;
   readonly at: { readonly x: (value: number) => number; readonly y: (value: number) => number };
-  readonly side: "above" | "below";
+  readonly side: Side;
 }): ReactElement | null {
   const { text, point, at, side } = props;
   if (text === undefined || point === undefined) return null;

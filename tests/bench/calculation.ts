@@ -1,7 +1,9 @@
 import { adapt, intentionOf } from "@/lib/calc/adapt";
+import { compareLedger, differenceCauses, reconcile } from "@/lib/calc/compare";
 import { brew, intervals, type Equipment } from "@/lib/calc/ledger";
 import { brewed, brewInput } from "../support/brewed";
 import { sameDay } from "../support/brewing-fixtures";
+import { readingsOf } from "../support/readings-of";
 import { kettles } from "./many-kettles";
 import { sixBySix } from "./six-by-six";
 import { benchSpreadsheet } from "./spreadsheet";
@@ -42,6 +44,7 @@ function benchCalculation(): void {
       one(input.equipment, strong);
     }).toFixed(0)} per second`,
   );
+  benchReconcile(input, ledgers);
   benchSpreadsheet(kettles(97), sameDay);
   let last = 0;
   for (const count of [10, 100, 1_000, 10_000]) {
@@ -52,6 +55,20 @@ function benchCalculation(): void {
     const growth = last === 0 ? "" : `, ${(ms / last).toFixed(1)} times the time for ten times the kettles`;
     console.log(`one recipe × ${count} kettles: ${ms.toFixed(1)} ms${growth}`);
     last = ms;
+  }
+}
+
+/** One brew with all its readings, one of them wrong, so that the search for it counts. */
+function benchReconcile(input: ReturnType<typeof brewInput>, ledgers: number): void {
+  const ledger = brewed({ recipe: sixBySix });
+  const predicted = intervals(input);
+  const volume = ledger.quantities["fermenter.volume"] ?? 0;
+  const readings = readingsOf(ledger, { "fermenter.volume": volume + 4 });
+  const tasks = { reconcile, differenceCauses, compareLedger };
+  for (const [name, task] of Object.entries(tasks)) {
+    const rate = perSecond(() => task({ ledger, intervals: predicted, readings }));
+    const each = `${(1000 / rate).toFixed(2)} ms = ${(ledgers / rate).toFixed(0)} ledgers each`;
+    console.log(`compare/${name.padEnd(16)}${each}`);
   }
 }
 

@@ -5,8 +5,8 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { ensureDay } from "@/lib/ops/build-day.mjs";
 
 const FOLDER = join(process.cwd(), ".build", "brew-day");
-/** What a phone fetches once over a slow network: the budget of the page, kB of 1000 bytes. */
-const MOST_KB = 130;
+/** What a phone fetches once over a slow network: the budget of the page, kB of 1000 bytes (docs/decisions/0041). */
+const MOST_KB = 138;
 
 const files = async () =>
   JSON.parse(await readFile(join(FOLDER, "files.json"), "utf8")) as {

@@ -77,7 +77,8 @@ function expectedOf(page: Page, label: string): Promise<number> {
 }
 
 function row(page: Page, label: string) {
-  return page.getByRole("row").filter({ has: page.getByRole("rowheader", { name: label }) });
+  const table = page.getByRole("table", { name: /^Planned against measured/ });
+  return table.getByRole("row").filter({ has: page.getByRole("rowheader", { name: label }) });
 }
 
 async function expectCompared(

@@ -57,7 +57,7 @@ const LINE_WORDS: Readonly<Partial<Record<ExtractLineId, string>>> = {
  * @returns The reading and what it would tell; null where none would tell much.
  * @source Kalman 1960: the covariance after a reading does not depend on its value (docs/sources.md#kalman-1960)
  */
-export function nextReading(a: SettledReadings, available: readonly FollowedReading[]): NextReading | null {
+export function nextReading(a: SettledReadings, available: readonly string[]): NextReading | null {
   const possible = FOLLOWED_READINGS.filter((id) => available.includes(id) && a.input.ledger.quantities[id] !== null);
   return (
     betweenExplanations(a, possible) ??

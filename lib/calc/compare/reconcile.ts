@@ -1,6 +1,6 @@
 import { balanceTest, type BalanceTest } from "./balance-test";
 import { extractAccount, type ExtractAccount } from "./extract-account";
-import { FOLLOWED_READINGS, type FollowedReading } from "./followed-readings";
+import { FOLLOWED_READINGS } from "./followed-readings";
 import { nextReading, type NextReading } from "./next-reading";
 import { reconciledQuantities, type ReconciledQuantity } from "./reconciled-quantities";
 import { settleReadings, type ComparisonInput, type SettledReadings } from "./settle-readings";
@@ -36,7 +36,7 @@ export interface ReconciledLedger {
  * const reading = { quantity: "kettle.preBoilGravity", value: 10.4, sd: 0.25 } as const;
  * reconcile({ ledger, intervals, readings: [reading] }).balance.df; // 1
  */
-export function reconcile(a: ComparisonInput & { readonly available?: readonly FollowedReading[] }): ReconciledLedger {
+export function reconcile(a: ComparisonInput & { readonly available?: readonly string[] }): ReconciledLedger {
   return reconciledLedger(settleReadings(a), a.available ?? FOLLOWED_READINGS);
 }
 
@@ -47,7 +47,7 @@ export function reconcile(a: ComparisonInput & { readonly available?: readonly F
  */
 export function reconciledLedger(
   settled: SettledReadings,
-  available: readonly FollowedReading[] = FOLLOWED_READINGS,
+  available: readonly string[] = FOLLOWED_READINGS,
 ): ReconciledLedger {
   const reconciled = reconciledQuantities(settled);
   return {

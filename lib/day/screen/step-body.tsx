@@ -1,4 +1,5 @@
 import { useMemo, type ReactElement } from "react";
+import type { NextReading } from "@/lib/calc/compare";
 import { pointsOfStep } from "@/lib/ui/brew/measuring-points";
 import { firstCautions, StepCautions } from "@/lib/ui/brew/step-cautions";
 import { StepFigures } from "@/lib/ui/brew/step-figures";
@@ -6,7 +7,8 @@ import type { MeasuringPoint } from "@/lib/ui/brew/reading-draft";
 import { Quantity } from "@/lib/ui/quantity";
 import { currentReadings } from "@/lib/model/current-readings";
 import { brewReadings } from "@/lib/model/log/brew-readings";
-import type { DayStep } from "../plan/day-plan";
+import { nextReadingOf } from "@/lib/model/next-reading";
+import { isOver, type DayStep } from "../plan/day-plan";
 import { seriesOfStep } from "../plan/step-series";
 import { useDay } from "./day-context";
 import type { OnEnter } from "./entry-bar";
@@ -22,12 +24,19 @@ export function StepBody({ dayStep, onEnter }: StepBodyProps): ReactElement {
   const { step } = dayStep;
   const first = useMemo(() => firstCautions(brew.runSheet), [brew.runSheet]);
   const points = [...pointsOfStep(step, plan), ...seriesOfStep(step)];
+  const asked = useAskedFor();
   return (
     <div className="flex flex-col gap-3">
       <StepFigures step={step} preferences={preferences} />
       <StepCautions step={step} first={first.get(step.id) ?? new Set()} />
       {points.map((point) => (
-        <PointLine key={point.quantity} point={point} stepId={step.id} onEnter={onEnter} />
+        <PointLine
+          key={point.quantity}
+          point={point}
+          stepId={step.id}
+          asked={asked?.quantity === point.quantity ? asked.words : null}
+          onEnter={onEnter}
+        />
       ))}
     </div>
   );
@@ -37,10 +46,13 @@ export function StepBody({ dayStep, onEnter }: StepBodyProps): ReactElement {
 function PointLine({
   point,
   stepId,
+  asked,
   onEnter,
 }: {
   readonly point: MeasuringPoint;
   readonly stepId: string;
+  /** What this reading would decide, where it would decide most. */
+  readonly asked: string | null;
   readonly onEnter: OnEnter;
 }): ReactElement {
   const { preferences, mayWrite } = useDay();
@@ -67,6 +79,7 @@ function PointLine({
             Read: <Quantity value={read} dimension={dimension} preferences={preferences} />.
           </>
         )}
+        {asked === null ? null : <span className="block">{asked}</span>}
       </p>
       {mayWrite ? (
         <button
@@ -79,6 +92,20 @@ function PointLine({
         </button>
       ) : null}
     </div>
+  );
+}
+
+/** The reading that would decide most, said where it is taken and nowhere else; gone once it is read or its step is over. */
+function useAskedFor(): NextReading | null {
+  const { brew, plan, day, log } = useDay();
+  return useMemo(
+    () =>
+      nextReadingOf(
+        plan,
+        brewReadings(brew.id, log.readings),
+        day.steps.filter((each) => !isOver(each)).map(({ step }) => step),
+      ),
+    [brew.id, plan, day.steps, log.readings],
   );
 }
 

@@ -16,11 +16,13 @@ interface MeasuringPointViewProps {
   readonly preferences: Preferences;
   /** The step, which tells two forms for one quantity apart. */
   readonly at: string;
+  /** What this reading would decide, where it would decide most. */
+  readonly asked: string | null;
   readonly record: RecordReading;
 }
 
 /** What to measure, what to expect, what was read already, and the place for the next reading. */
-export function MeasuringPointView({ home, brew, point, preferences, at, record }: MeasuringPointViewProps) {
+export function MeasuringPointView({ home, brew, point, preferences, at, asked, record }: MeasuringPointViewProps) {
   const readings = brew.readings.filter(({ quantity }) => quantity === point.quantity);
   const mayRecord = brew.mayWrite && brew.state !== "closed";
   return (
@@ -45,6 +47,7 @@ export function MeasuringPointView({ home, brew, point, preferences, at, record 
           </>
         )}
       </p>
+      {asked === null ? null : <p>{asked}</p>}
       <PointReadings readings={readings} point={point} preferences={preferences} />
       {mayRecord ? (
         <ReadingForm

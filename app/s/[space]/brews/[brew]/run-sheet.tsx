@@ -1,3 +1,5 @@
+import { nextReadingOf } from "@/lib/model/next-reading";
+import type { MeasuringPoint } from "@/lib/ui/brew/reading-draft";
 import type { Brew } from "@/lib/model/brew";
 import type { Preferences } from "@/lib/model/preferences";
 import { pointsOutsideSteps } from "@/lib/ui/brew/measuring-points";
@@ -20,6 +22,7 @@ export function RunSheet(props: RunSheetProps) {
   const { brew, plan } = props;
   const first = firstCautions(brew.runSheet);
   const later = pointsOutsideSteps(brew.runSheet, plan);
+  const next = brew.state === "closed" ? null : nextReadingOf(plan, brew.readings, stillOpen(brew, later));
   return (
     <>
       <section aria-labelledby="run-sheet">
@@ -31,7 +34,13 @@ export function RunSheet(props: RunSheetProps) {
         </p>
         <ol className="mt-3 border-t border-ink">
           {brew.runSheet.map((step) => (
-            <StepItem key={step.id} {...props} step={step} firstCautions={first.get(step.id) ?? new Set()} />
+            <StepItem
+              key={step.id}
+              {...props}
+              step={step}
+              next={next}
+              firstCautions={first.get(step.id) ?? new Set()}
+            />
           ))}
         </ol>
       </section>
@@ -39,10 +48,26 @@ export function RunSheet(props: RunSheetProps) {
         <section aria-labelledby="later" className="mt-8">
           <h2 id="later">After the brew day</h2>
           {later.map((point) => (
-            <MeasuringPointView key={point.quantity} {...props} point={point} at="later" />
+            <MeasuringPointView
+              key={point.quantity}
+              {...props}
+              point={point}
+              at="later"
+              asked={next?.quantity === point.quantity ? next.words : null}
+            />
           ))}
         </section>
       )}
     </>
   );
+}
+
+/** Where something can still be measured: at steps that are not over, and after the brew day. */
+function stillOpen(
+  { runSheet, log, state }: Brew,
+  later: readonly MeasuringPoint[],
+): readonly { readonly measure: readonly string[] }[] {
+  const isOnTheKettle = state === "planned" || state === "on the kettle";
+  const open = isOnTheKettle ? runSheet.filter(({ id }) => (log.steps.get(id)?.doneAt ?? null) === null) : [];
+  return [...open, { measure: later.map(({ quantity }) => quantity) }];
 }

@@ -1,3 +1,4 @@
+import type { NextReading } from "@/lib/calc/compare";
 import type { CautionId, Step } from "@/lib/calc/runsheet";
 import type { Brew } from "@/lib/model/brew";
 import type { Preferences } from "@/lib/model/preferences";
@@ -17,11 +18,13 @@ interface StepItemProps {
   readonly step: Step;
   readonly firstCautions: ReadonlySet<CautionId>;
   readonly preferences: Preferences;
+  /** The reading more that would decide most. */
+  readonly next: NextReading | null;
   readonly record: RecordReading;
 }
 
 /** One step of the day: when, what, how much, what to beware of, what to measure. */
-export function StepItem({ plan, step, firstCautions, ...shared }: StepItemProps) {
+export function StepItem({ plan, step, firstCautions, next, ...shared }: StepItemProps) {
   const { brew, preferences } = shared;
   return (
     <li
@@ -34,7 +37,13 @@ export function StepItem({ plan, step, firstCautions, ...shared }: StepItemProps
         <StepFigures step={step} preferences={preferences} />
         <StepCautions step={step} first={firstCautions} />
         {pointsOfStep(step, plan).map((point) => (
-          <MeasuringPointView key={point.quantity} {...shared} point={point} at={step.id} />
+          <MeasuringPointView
+            key={point.quantity}
+            {...shared}
+            point={point}
+            at={step.id}
+            asked={next?.quantity === point.quantity ? next.words : null}
+          />
         ))}
       </div>
     </li>

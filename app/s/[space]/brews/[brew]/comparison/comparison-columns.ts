@@ -10,10 +10,17 @@ export const COMPARISON_COLUMNS = [
   { id: "difference", label: "Difference" },
 ] as const satisfies readonly LedgerColumn[];
 
-export type ComparisonColumn = (typeof COMPARISON_COLUMNS)[number]["id"];
+/** What the balances make of the readings. */
+export const RECONCILED_COLUMNS = [
+  { id: "measured", label: "Measured" },
+  { id: "reconciled", label: "Reconciled" },
+  { id: "test", label: "Moved by" },
+] as const satisfies readonly LedgerColumn[];
+
+export type ComparisonColumn = (typeof COMPARISON_COLUMNS)[number]["id"] | "reconciled";
 
 export function isComparisonColumn(id: string | undefined): id is ComparisonColumn {
-  return COMPARISON_COLUMNS.some((column) => column.id === id);
+  return id === "reconciled" || COMPARISON_COLUMNS.some((column) => column.id === id);
 }
 
 export function isQuantityId(id: string | undefined): id is QuantityId {
@@ -34,7 +41,8 @@ function toRow(row: ComparedRow, isSuspect: boolean): LedgerRow {
   return { id: row.quantity, label, dimension, note: noteOf(row, isSuspect), cells: cellsOf(row) };
 }
 
-function cellsOf({ planned, interval, measured, measuredSd, expectation, derived }: ComparedRow): LedgerRow["cells"] {
+function cellsOf(row: ComparedRow): LedgerRow["cells"] {
+  const { planned, interval, measured, measuredSd, expectation, derived } = row;
   const reason = derived ? "needs readings that are not there" : "not measured";
   const difference: LedgerCell =
     measured === null

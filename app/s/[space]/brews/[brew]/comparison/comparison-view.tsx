@@ -2,10 +2,13 @@
 
 import { ExplanationPanel } from "@/lib/ui/explanation-panel";
 import { LedgerTable } from "@/lib/ui/ledger-table";
+import { CausesTable } from "./causes-table";
 import { COMPARISON_COLUMNS, comparisonGroups, isComparisonColumn, isQuantityId } from "./comparison-columns";
 import type { ExplainedTarget } from "./explained-target";
+import { InWords } from "./in-words";
 import { LossAccount } from "./loss-account";
 import { SuspectList } from "./suspect-list";
+import { ReconciledTable } from "./reconciled-table";
 import type { Explained } from "./explained";
 import { useExplanation } from "./use-explanation";
 
@@ -27,6 +30,7 @@ export function ComparisonView({ asked, ...explained }: ComparisonViewProps) {
     <>
       <SuspectList suspects={comparison.suspects} preferences={preferences} />
       <p className="my-4 text-muted">{summaryOf(explained)}</p>
+      <InWords comparison={comparison} causes={explained.causes} preferences={preferences} />
       <LedgerTable
         caption={`Planned against measured: ${brew.title}, ${brew.brewerName}`}
         columns={COMPARISON_COLUMNS}
@@ -34,10 +38,16 @@ export function ComparisonView({ asked, ...explained }: ComparisonViewProps) {
         preferences={preferences}
         onExplain={openCell}
       />
+      <ReconciledTable comparison={comparison} preferences={preferences} onExplain={openCell} />
       <LossAccount
         account={comparison.extract}
         preferences={preferences}
         onExplain={({ id }, column) => open({ kind: "extract", id, column })}
+      />
+      <CausesTable
+        causes={explained.causes}
+        preferences={preferences}
+        onExplain={(id, cause) => open({ kind: "cause", id, cause })}
       />
       <ExplanationPanel
         explanation={explanation}

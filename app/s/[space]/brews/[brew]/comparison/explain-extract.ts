@@ -13,6 +13,13 @@ const HELD: Readonly<Partial<Record<ExtractLineId, string>>> = {
   added: "Sugar and malt extract that went into the kettle, as weighed out by the plan.",
 };
 
+const RESTS_ON: Readonly<Record<ExtractLine["restsOn"], string>> = {
+  weights: "It is taken as weighed out.",
+  readings: "The readings leave less than half of the variance that the plan had: it rests on them.",
+  both: "The readings bear on it, but leave more than half of the variance that the plan had.",
+  plan: "No reading bears on it: it is what the plan says.",
+};
+
 /** One line of the account of the extract. */
 export function explainExtract(
   { id, column }: Extract<ExplainedTarget, { kind: "extract" }>,
@@ -24,19 +31,25 @@ export function explainExtract(
   if (line === undefined) return null;
   const isLoss = line.effect === "loses";
   return {
-    label: `${line.label}, ${column}`,
+    label: `${line.label}, ${column === "planned" ? "planned" : "by the readings"}`,
     value: kgOf(line, column),
     dimension: "mass",
-    words:
-      HELD[id] ??
-      "What was there at one station and is not there at the next. Nobody weighs a loss: it is the difference.",
+    words: `${HELD[id] ?? "What was there at one station and is not there at the next. Nobody weighs a loss: it is the difference."}${
+      column === "planned" ? "" : ` ${RESTS_ON[line.restsOn]}`
+    }`,
     equation: isLoss
       ? "lost = there before (with what was added) − there after"
       : column === "planned"
         ? "as in the planned ledger"
-        : "extract = volume × density × gravity / 100",
+        : "extract = volume × density × gravity / 100, each reconciled",
     inputs: isLoss ? neighbours(lines, at, column) : [],
-    sources: [{ anchor: "mass-balance", title: "Conservation of mass and of extract" }],
+    sources: [
+      { anchor: "mass-balance", title: "Conservation of mass and of extract" },
+      {
+        anchor: "narasimhan-jordache-2000",
+        title: "Narasimhan and Jordache 2000: data reconciliation and gross errors",
+      },
+    ],
     validRange: "Gravities up to 35 °P; hot volumes are taken at the boiling point, the others at 20 °C.",
     whatIf: [],
   };
@@ -55,6 +68,6 @@ function neighbours(
     .map((line) => ({ label: line.label, value: kgOf(line, column), dimension: "mass", unit: "" }));
 }
 
-function kgOf({ plannedKg, measuredKg }: ExtractLine, column: "planned" | "measured"): number | null {
-  return column === "planned" ? plannedKg : measuredKg;
+function kgOf({ plannedKg, kg }: ExtractLine, column: "planned" | "measured"): number {
+  return column === "planned" ? plannedKg : kg;
 }

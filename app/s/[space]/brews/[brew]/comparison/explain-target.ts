@@ -3,17 +3,21 @@ import { planOf } from "@/lib/model/brew-plan";
 import { explainDerived } from "@/lib/ui/brew/explain-derived";
 import { explainDifference } from "@/lib/ui/brew/explain-difference";
 import { explainExtract } from "./explain-extract";
+import { explainCause } from "./explain-cause";
 import { explainReading } from "./explain-reading";
+import { explainReconciled } from "./explain-reconciled";
 import type { ExplainedTarget } from "./explained-target";
 import type { Explained } from "./explained";
 
 /** The explanation of one number of the comparison; null where there is no such number. */
 export function explainTarget(target: ExplainedTarget, explained: Explained): ExplainedNumber | null {
   if (target.kind === "extract") return explainExtract(target, explained);
+  if (target.kind === "cause") return explainCause(target, explained);
   const { id, column } = target;
   if (column === "planned") return explainPlanned(id, explained);
   const row = explained.comparison.rows.find(({ quantity }) => quantity === id);
   if (row === undefined || row.measured === null) return null;
+  if (column === "reconciled") return explainReconciled(row, explained);
   if (column === "difference") return explainDifference(row, explained.preferences);
   return row.derived ? explainDerived(row, explained.comparison.rows) : explainReading(row, explained);
 }

@@ -1,11 +1,12 @@
-import type { ExtractLineId } from "@/lib/calc/compare";
+import type { CauseId, ExtractLineId, QuantityCauses } from "@/lib/calc/compare";
 import type { QuantityId } from "@/lib/calc/ledger";
 import { isComparisonColumn, isQuantityId, type ComparisonColumn } from "./comparison-columns";
 
 /** A number of the comparison that somebody wants explained. */
 export type ExplainedTarget =
   | { readonly kind: "quantity"; readonly id: QuantityId; readonly column: ComparisonColumn }
-  | { readonly kind: "extract"; readonly id: ExtractLineId; readonly column: "planned" | "measured" };
+  | { readonly kind: "extract"; readonly id: ExtractLineId; readonly column: "planned" | "measured" }
+  | { readonly kind: "cause"; readonly id: QuantityCauses["quantity"]; readonly cause: CauseId };
 
 interface Query {
   readonly explain?: string | string[];

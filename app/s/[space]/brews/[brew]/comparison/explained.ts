@@ -1,4 +1,4 @@
-import type { LedgerComparison } from "@/lib/calc/compare";
+import type { LedgerComparison, QuantityCauses } from "@/lib/calc/compare";
 import type { Brew } from "@/lib/model/brew";
 import type { Preferences } from "@/lib/model/preferences";
 
@@ -6,5 +6,6 @@ import type { Preferences } from "@/lib/model/preferences";
 export interface Explained {
   readonly brew: Brew;
   readonly comparison: LedgerComparison;
+  readonly causes: readonly QuantityCauses[];
   readonly preferences: Preferences;
 }

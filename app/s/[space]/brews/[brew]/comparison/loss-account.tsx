@@ -17,7 +17,8 @@ export function LossAccount({ account, preferences, onExplain }: LossAccountProp
       <h2 id="extract">Where the extract went</h2>
       <p className="mt-1 mb-3 text-muted">
         Of <Quantity value={account.weighedOutKg} dimension="mass" preferences={preferences} /> weighed out. What is
-        there, less what was lost, gives what is there at the next station.
+        there, less what was lost, gives what is there at the next station: in both columns to the last digit, for what
+        was read is reconciled first. Each line says whether it rests on readings or on the plan.
       </p>
       <table role="table" className="ledger" data-columns="2">
         <caption className="sr-only">Account of the extract, planned and measured, by mass and as a share</caption>
@@ -30,7 +31,7 @@ export function LossAccount({ account, preferences, onExplain }: LossAccountProp
               Planned
             </th>
             <th role="columnheader" scope="col">
-              Measured
+              By the readings
             </th>
           </tr>
         </thead>
@@ -43,14 +44,14 @@ export function LossAccount({ account, preferences, onExplain }: LossAccountProp
                 column="planned"
                 kg={line.plannedKg}
                 share={line.plannedShare}
-                sd={null}
+                sd={line.plannedSd}
               />
               <Amount
                 {...{ line, preferences, onExplain }}
                 column="measured"
-                kg={line.measuredKg}
-                share={line.measuredShare}
-                sd={line.measuredSd}
+                kg={line.kg}
+                share={line.share}
+                sd={line.sd}
               />
             </tr>
           ))}
@@ -60,6 +61,13 @@ export function LossAccount({ account, preferences, onExplain }: LossAccountProp
   );
 }
 
+const RESTS_ON: Readonly<Record<ExtractLine["restsOn"], string>> = {
+  weights: "as weighed out",
+  readings: "rests on readings",
+  both: "rests on readings and plan",
+  plan: "rests on the plan",
+};
+
 function LineLabel({ line }: { readonly line: ExtractLine }) {
   return (
     <th role="rowheader" scope="row" className="align-top">
@@ -68,6 +76,7 @@ function LineLabel({ line }: { readonly line: ExtractLine }) {
       </span>
       <span className="sr-only">{EXTRACT_WORDS[line.effect]} </span>
       {line.effect === "holds" ? <strong>{line.label}</strong> : line.label}
+      <span className="ledger-note">{RESTS_ON[line.restsOn]}</span>
     </th>
   );
 }
@@ -75,30 +84,20 @@ function LineLabel({ line }: { readonly line: ExtractLine }) {
 interface AmountProps extends Omit<LossAccountProps, "account"> {
   readonly line: ExtractLine;
   readonly column: "planned" | "measured";
-  readonly kg: number | null;
-  readonly share: number | null;
+  readonly kg: number;
+  readonly share: number;
   readonly sd: number | null;
 }
 
 function Amount({ line, column, kg, share, sd, preferences, onExplain }: AmountProps) {
-  if (kg === null || share === null) {
-    return (
-      <td role="cell" className="ledger-value align-top">
-        <Quantity
-          value={null}
-          dimension="mass"
-          preferences={preferences}
-          reason="needs readings that are not there"
-          aligned
-        />
-      </td>
-    );
-  }
   return (
     <td role="cell" className="ledger-value align-top">
+      <span aria-hidden className="ledger-cell-label">
+        {column === "planned" ? "Planned" : "By the readings"}
+      </span>
       <button type="button" className="explained" aria-haspopup="dialog" onClick={() => onExplain(line, column)}>
         <span className="sr-only">
-          {line.label}, {column}:{" "}
+          {line.label}, {column === "planned" ? "planned" : "by the readings"}:{" "}
         </span>
         <Quantity value={kg} interval={intervalOfSd(kg, sd)} dimension="mass" preferences={preferences} aligned />
         <span className="block text-sm text-muted">

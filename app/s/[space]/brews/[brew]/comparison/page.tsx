@@ -4,12 +4,15 @@ import { cache } from "react";
 import { findBrew } from "@/lib/server/brews/reads";
 import { requireMember } from "@/lib/server/session";
 import { BrewHeading } from "@/lib/ui/brew/brew-heading";
-import { comparisonOf } from "@/lib/model/brew-comparison";
+import { causesOf, comparisonOf } from "@/lib/model/brew-comparison";
 import { comparedReadings } from "@/lib/model/compared-readings";
 import { planOf } from "@/lib/model/brew-plan";
 import { Notice } from "@/lib/ui/notice";
 import { ComparisonView } from "./comparison-view";
+import { DayTimes } from "./day-times";
 import { askedFor } from "./explained-target";
+import { FermentationCourse } from "./fermentation-course";
+import { KettleCourse } from "./kettle-course";
 
 interface ComparisonPageProps {
   readonly params: Promise<{ readonly space: string; readonly brew: string }>;
@@ -31,11 +34,13 @@ export default async function ComparisonPage({ params, searchParams }: Compariso
   const { preferences } = await requireMember(space);
   const brew = await readBrew(space, id);
   const plan = planOf(brew);
-  const comparison = plan === null ? null : comparisonOf(plan, comparedReadings(brew));
+  const readings = comparedReadings(brew);
+  const comparison = plan === null ? null : comparisonOf(plan, readings);
+  const causes = plan === null ? [] : causesOf(plan, readings);
   return (
     <>
       <BrewHeading home={`/s/${space}`} brew={brew} page="comparison" />
-      {comparison === null ? (
+      {plan === null || comparison === null ? (
         <div className="mt-6">
           <Notice kind="attention">
             This batch was planned with an older version of the arithmetic, and today’s refuses its figures, so there is
@@ -43,12 +48,23 @@ export default async function ComparisonPage({ params, searchParams }: Compariso
           </Notice>
         </div>
       ) : (
-        <ComparisonView
-          brew={brew}
-          comparison={comparison}
-          preferences={preferences}
-          asked={askedFor(await searchParams)}
-        />
+        <>
+          <ComparisonView
+            brew={brew}
+            comparison={comparison}
+            causes={causes}
+            preferences={preferences}
+            asked={askedFor(await searchParams)}
+          />
+          <section aria-labelledby="courses" className="mt-10">
+            <h2 id="courses">Courses, planned and read</h2>
+            <div className="mt-3 grid gap-x-12 gap-y-8 lg:grid-cols-2">
+              <KettleCourse brew={brew} ledger={plan.ledger} preferences={preferences} />
+              <FermentationCourse brew={brew} preferences={preferences} />
+            </div>
+          </section>
+          <DayTimes brew={brew} ledger={plan.ledger} preferences={preferences} />
+        </>
       )}
     </>
   );
