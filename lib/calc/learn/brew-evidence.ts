@@ -12,7 +12,8 @@ import {
 } from "../ledger";
 import { effectsOf, intervalsFrom, waterOf, type Effect } from "../ledger/interval";
 import { cholesky, solveFactored, solveLower } from "../numerics/cholesky";
-import { leaning, type BrewedWith, type Leaning } from "./leaning";
+import { strayReadings } from "./stray-readings";
+import { instrumentCovariance, leaning, type BrewedWith, type Leaning } from "./leaning";
 
 /**
  * What the readings of one brew say of the figures of its kettle, as plain numbers that can be kept with the brew.
@@ -34,7 +35,7 @@ export interface BrewEvidence {
   readonly misfit: number;
   /** How many readings count in it. */
   readonly readings: number;
-  /** Readings that were suspect and do not count. */
+  /** Readings that were suspect, or strayed from all the others and the plan, and do not count. */
   readonly leftOut: readonly MeasurableQuantity[];
 }
 
@@ -48,7 +49,8 @@ const FAR = 0.5;
  * Turns one brew into what it says of its kettle.
  *
  * The ledger of the plan is made straight in the figures and in what is fresh with each brew: the lot of malt, its acidity
- * and colour, the attenuation, the water as poured. The readings that reconciliation does not suspect are held against it.
+ * and colour, the attenuation, the water as poured. Readings that
+ * reconciliation suspects do not count, nor one that strays from what plan and other readings make of it.
  * Where they ask for figures far from the plan's, the ledger is made straight once more at the likeliest ones. Plan figures
  * weigh only there: their uncertainty is not in the evidence, so brews may be added up.
  *
@@ -56,7 +58,9 @@ const FAR = 0.5;
  * @param a.equipment - The kettle as it was planned with; a figure without uncertainty is taken as known and is not learned.
  * @param a.ambient - Air, tap water and grain on the day.
  * @param a.readings - Readings in the ledger's units, each with its standard uncertainty, in order of time.
- * @param a.correlations - Pairs of figures whose errors went together in the plan.
+ * @param a.correlations - Pairs of figures whose errors go together in the profile that the readings are held against.
+ * @param a.learned - The kettle as it is known by now, to make the evidence of an old brew anew: what was poured follows from
+ * `equipment`, and the readings are held against this one, which finds wrong ones better; left out, against `equipment`.
  * @returns Evidence, which survives JSON; or why the recipe gives no ledger on this kettle.
  * @validRange Gravities from 0 to 35 °P, of beer from −9 °P; figures whose effect is near straight over their uncertainty.
  * @throws {@link OutOfRangeError} when an input or a reading is outside its range.
@@ -70,40 +74,54 @@ export function brewEvidence(
   a: BrewedWith & {
     readonly readings: readonly ComparedReading[];
     readonly correlations?: readonly FigureCorrelation[];
+    readonly learned?: Equipment;
   },
 ): BrewEvidenceOutcome {
   const planned = brew(a);
   if (!planned.ok) return planned;
-  const { ledger } = planned;
-  const effects = effectsOf(a, ledger);
-  const intervals = intervalsFrom(effects, ledger, a.correlations ?? []);
-  const { suspects } = compareLedger({ ledger, intervals, readings: a.readings });
-  const leftOut = suspects.map(({ quantity }) => quantity);
-  const readings = new Map(latestReadings(a.readings));
-  for (const quantity of leftOut) readings.delete(quantity);
-  const first = evidenceAt({ ...a, ledger, effects, readings, water: waterOf(ledger), leftOut });
-  const likeliest = likeliestFigures(a.equipment, first);
+  const water = waterOf(planned.ledger);
+  const known = a.learned === undefined ? a : { ...a, equipment: a.learned };
+  const expected = a.learned === undefined ? planned : brewWithWater({ ...known, ...water });
+  if (!expected.ok) return expected;
+  const { ledger } = expected;
+  const effects = effectsOf(known, ledger);
+  const { readings, leftOut } = countedReadings({ ...known, ledger, effects });
+  const first = evidenceAt({ ...known, ledger, effects, readings, leftOut });
+  const likeliest = likeliestFigures(known.equipment, first);
   if (likeliest === null) return { ok: true, evidence: first };
   const moved = { ...a, equipment: likeliest };
-  const there = brewWithWater({ ...moved, ...waterOf(ledger) });
+  const there = brewWithWater({ ...moved, ...water });
   // Where nothing can be brewed, the first tangent has to do.
   if (!there.ok) return { ok: true, evidence: first };
   const again = { ledger: there.ledger, effects: effectsOf(moved, there.ledger) };
-  return { ok: true, evidence: evidenceAt({ ...moved, ...again, readings, water: waterOf(ledger), leftOut }) };
+  return { ok: true, evidence: evidenceAt({ ...moved, ...again, readings, leftOut }) };
+}
+
+/** The readings without those that cannot be right. */
+function countedReadings(
+  a: Parameters<typeof brewEvidence>[0] & { readonly ledger: Ledger; readonly effects: readonly Effect[] },
+): Pick<Straight, "readings" | "leftOut"> {
+  const { ledger, effects } = a;
+  const intervals = intervalsFrom(effects, ledger, a.correlations ?? []);
+  const suspects = compareLedger({ ledger, intervals, readings: a.readings }).suspects.map(({ quantity }) => quantity);
+  const readings = new Map(latestReadings(a.readings));
+  for (const quantity of suspects) readings.delete(quantity);
+  const stray = strayReadings(a.equipment, leaning({ ...a, readings }));
+  for (const quantity of stray) readings.delete(quantity);
+  return { readings, leftOut: [...suspects, ...stray] };
 }
 
 interface Straight extends BrewedWith {
   readonly ledger: Ledger;
   readonly effects: readonly Effect[];
   readonly readings: Readings;
-  readonly water: ReturnType<typeof waterOf>;
   readonly leftOut: readonly MeasurableQuantity[];
 }
 
 function evidenceAt(a: Straight): BrewEvidence {
   const rows = leaning(a);
   const figures = FIGURES.filter(({ name }) => rows.some(({ figures: by }) => (by.get(name) ?? 0) !== 0));
-  const factor = cholesky(covariance(rows), rows.length);
+  const factor = cholesky(instrumentCovariance(rows), rows.length);
   const whitened = (of: (row: Leaning) => number): Float64Array => {
     const column = Float64Array.from(rows, of);
     solveLower(factor, column);
@@ -120,20 +138,6 @@ function evidenceAt(a: Straight): BrewEvidence {
     readings: rows.length,
     leftOut: a.leftOut,
   };
-}
-
-/** Of the readings, with all that is fresh with each brew. */
-function covariance(rows: readonly Leaning[]): Float64Array {
-  const size = rows.length;
-  const matrix = new Float64Array(size * size);
-  rows.forEach((one, i) => {
-    rows.forEach((other, j) => {
-      let sum = i === j ? one.sd ** 2 : 0;
-      for (let k = 0; k < one.fresh.length; k++) sum += (one.fresh[k] ?? 0) * (other.fresh[k] ?? 0);
-      matrix[i * size + j] = sum;
-    });
-  });
-  return matrix;
 }
 
 /** The figures that plan and readings together make likeliest; null where they are near the plan's. */

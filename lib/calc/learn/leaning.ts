@@ -1,17 +1,7 @@
-import { MEASURABLE } from "../compare";
+import type { MeasurableQuantity } from "../compare";
 import type { Readings } from "../compare/latest-readings";
-import {
-  brewWithWater,
-  FIGURES,
-  type Ambient,
-  type Equipment,
-  type FigureName,
-  type Ledger,
-  type QuantityId,
-  type Recipe,
-} from "../ledger";
-import { isPredicted, type Effect, type waterOf } from "../ledger/interval";
-import { waterKg, waterL } from "../ledger/mass-balance";
+import { FIGURES, type Ambient, type Equipment, type FigureName, type Ledger, type Recipe } from "../ledger";
+import { isPredicted, type Effect } from "../ledger/interval";
 
 /** What was brewed, on what, on which day. */
 export interface BrewedWith {
@@ -22,7 +12,7 @@ export interface BrewedWith {
 
 /** One reading and what it leans on. */
 export interface Leaning {
-  readonly quantity: QuantityId;
+  readonly quantity: MeasurableQuantity;
   /** Reading less ledger. */
   readonly residual: number;
   /** Standard uncertainty of the instrument. */
@@ -32,10 +22,6 @@ export interface Leaning {
   /** Change with one standard deviation of each thing that is fresh with every brew. */
   readonly fresh: readonly number[];
 }
-
-/** Poured as well as a stick tells, or to 1 % of a large volume, as reconciliation takes it. */
-const pouredSd = (litres: number): number =>
-  litres > 0 ? Math.max(MEASURABLE["water.mash"].typicalSd, 0.01 * litres) : 0;
 
 /**
  * Sets each reading beside the ledger, with what moves it there.
@@ -47,7 +33,6 @@ export function leaning(
     readonly ledger: Ledger;
     readonly effects: readonly Effect[];
     readonly readings: Readings;
-    readonly water: ReturnType<typeof waterOf>;
   },
 ): Leaning[] {
   const { equipment, ledger, effects } = a;
@@ -56,7 +41,7 @@ export function leaning(
     const effect = effects.find((each) => each.name === name);
     return effect === undefined ? [] : [{ name, sd: of(equipment).sd, change: effect.change }];
   });
-  const fresh = [...effects.filter(({ name }) => !names.has(name)).map(({ change }) => change), ...pouring(a)];
+  const fresh = effects.filter(({ name }) => !names.has(name)).map(({ change }) => change);
   return [...a.readings.values()].flatMap(({ quantity, value, sd }): Leaning[] => {
     const expected = ledger.quantities[quantity];
     if (expected === null || !(isPredicted(quantity) || quantity === "water.mash")) return [];
@@ -72,20 +57,20 @@ export function leaning(
   });
 }
 
-/** What one standard deviation more of mash and of sparge water does. */
-function pouring(a: Parameters<typeof leaning>[0]): Effect["change"][] {
-  const { ledger, water, readings } = a;
-  const more = (of: "mashWaterKg" | "spargeKg"): Effect["change"][] => {
-    const sd = pouredSd(waterL(water[of]));
-    const poured = brewWithWater({ ...a, ...water, [of]: water[of] + waterKg(sd) });
-    if (sd === 0 || !poured.ok) return [];
-    const change: Partial<Record<QuantityId, number>> = {};
-    for (const quantity of readings.keys()) {
-      const before = ledger.quantities[quantity];
-      const after = poured.ledger.quantities[quantity];
-      if (before !== null && after !== null) change[quantity] = after - before;
-    }
-    return [change];
-  };
-  return [...more("mashWaterKg"), ...more("spargeKg")];
+/**
+ * Covariance of the readings from their instruments and from all that is fresh with each brew.
+ *
+ * @returns The matrix, row after row.
+ */
+export function instrumentCovariance(rows: readonly Leaning[]): Float64Array {
+  const size = rows.length;
+  const matrix = new Float64Array(size * size);
+  rows.forEach((one, i) => {
+    rows.forEach((other, j) => {
+      let sum = i === j ? one.sd ** 2 : 0;
+      for (let k = 0; k < one.fresh.length; k++) sum += (one.fresh[k] ?? 0) * (other.fresh[k] ?? 0);
+      matrix[i * size + j] = sum;
+    });
+  });
+  return matrix;
 }

@@ -47,7 +47,7 @@ export function differenceIntervals(a: { readonly before: Brewing; readonly afte
 
 type Name = Effect["name"];
 
-/** A figure of the kettle is shared where the whole kettle is, and attenuation where the yeast is. */
+/** Figures and the hand that pours are shared where the whole kettle is, and attenuation where the yeast is. */
 function sharedBy(before: Brewing, after: Brewing): (name: Name) => boolean {
   const oneKettle = JSON.stringify(before.equipment) === JSON.stringify(after.equipment);
   const oneYeast = before.recipe.yeast.name === after.recipe.yeast.name;

@@ -2,9 +2,10 @@ import { requireInRange } from "../errors";
 import { brew, brewWithWater } from "./brew";
 import type { Ambient, Equipment } from "./equipment";
 import type { FigureName } from "./figures";
-import type { Ledger } from "./ledger";
+import type { Ledger, LedgerOutcome } from "./ledger";
 import { waterKg } from "./mass-balance";
 import { mashedMalt } from "./mashed-malt";
+import { pouredWater, type UncertainWater, type Water } from "./poured-water";
 import { QUANTITY_IDS, type QuantityId } from "./quantity-catalogue";
 import type { Recipe } from "./recipe";
 import { uncertainInputs, type UncertainInput } from "./uncertain-inputs";
@@ -56,8 +57,8 @@ export const isPredicted = (id: QuantityId): boolean => !DECIDED.has(id);
 /**
  * Gives 80 % intervals for every predicted number of a ledger.
  *
- * The water is measured out as planned; then each figure of the kettle and of the raw materials moves by its standard
- * uncertainty, up and down, and half the differences add up by the law of propagation. Numbers that share a figure move
+ * The water is measured out as planned, as well as it can be poured; then it, each figure of the kettle and of the raw materials
+ * moves by its standard uncertainty, up and down, and half the differences add up by the law of propagation. Numbers that share a figure move
  * together, so correlations between results are carried; figures that were learned together are off together where
  * `correlations` says so, and independent where it does not.
  *
@@ -108,9 +109,11 @@ export function intervalsFrom(
   return found;
 }
 
+type EffectName = UncertainInput["name"] | UncertainWater["name"];
+
 /** What one standard uncertainty of one input does to the numbers of the ledger. */
 export interface Effect {
-  readonly name: UncertainInput["name"];
+  readonly name: EffectName;
   readonly change: Readonly<Partial<Record<QuantityId, number>>>;
 }
 
@@ -122,21 +125,38 @@ export interface Effect {
 export function effectsOf(a: Parameters<typeof intervals>[0], centre: Ledger): Effect[] {
   const water = waterOf(centre);
   const shiftSd = mashedMalt(centre.phases)?.shiftSd ?? 0;
-  return uncertainInputs({ ...a, shiftSd }).map(({ name, move, reach }) => {
+  const inputs = uncertainInputs({ ...a, shiftSd }).map(({ name, move, reach }): Effect => {
     const up = brewWithWater({ ...a, ...water, ...move(a, 1) });
     const down = brewWithWater({ ...a, ...water, ...move(a, -1) });
-    // Where one side cannot be brewed any more, the other tells how steep the middle is.
-    const high = up.ok ? up.ledger : centre;
-    const low = down.ok ? down.ledger : centre;
-    const span = (up.ok ? reach.up : 0) + (down.ok ? reach.down : 0);
-    const change: Partial<Record<QuantityId, number>> = {};
-    for (const id of QUANTITY_IDS) {
-      const most = high.quantities[id];
-      const least = low.quantities[id];
-      if (most !== null && least !== null && span > 0) change[id] = (most - least) / span;
-    }
-    return { name, change };
+    return { name, change: changeBetween(centre, { up, down, reach }) };
   });
+  const waters = pouredWater(water).map(({ name, move }): Effect => {
+    const up = brewWithWater({ ...a, ...move(water, 1) });
+    const down = brewWithWater({ ...a, ...move(water, -1) });
+    return { name, change: changeBetween(centre, { up, down, reach: { up: 1, down: 1 } }) };
+  });
+  return [...inputs, ...waters];
+}
+
+function changeBetween(
+  centre: Ledger,
+  {
+    up,
+    down,
+    reach,
+  }: { readonly up: LedgerOutcome; readonly down: LedgerOutcome; readonly reach: UncertainInput["reach"] },
+): Effect["change"] {
+  // Where one side cannot be brewed any more, the other tells how steep the middle is.
+  const high = up.ok ? up.ledger : centre;
+  const low = down.ok ? down.ledger : centre;
+  const span = (up.ok ? reach.up : 0) + (down.ok ? reach.down : 0);
+  const change: Partial<Record<QuantityId, number>> = {};
+  for (const id of QUANTITY_IDS) {
+    const most = high.quantities[id];
+    const least = low.quantities[id];
+    if (most !== null && least !== null && span > 0) change[id] = (most - least) / span;
+  }
+  return change;
 }
 
 /**
@@ -144,7 +164,7 @@ export function effectsOf(a: Parameters<typeof intervals>[0], centre: Ledger): E
  *
  * @returns Mash and sparge water, kg.
  */
-export function waterOf({ quantities }: Ledger): { readonly mashWaterKg: number; readonly spargeKg: number } {
+export function waterOf({ quantities }: Ledger): Water {
   return {
     mashWaterKg: waterKg(quantities["water.mash"] ?? 0),
     spargeKg: waterKg(quantities["water.sparge"] ?? 0),
@@ -152,8 +172,7 @@ export function waterOf({ quantities }: Ledger): { readonly mashWaterKg: number;
 }
 
 function varianceOf(effects: readonly Effect[], id: QuantityId, correlations: readonly FigureCorrelation[]): number {
-  const changeBy = (name: UncertainInput["name"]): number =>
-    effects.find((effect) => effect.name === name)?.change[id] ?? 0;
+  const changeBy = (name: EffectName): number => effects.find((effect) => effect.name === name)?.change[id] ?? 0;
   let variance = effects.reduce((sum, { change }) => sum + (change[id] ?? 0) ** 2, 0);
   for (const { one, other, coefficient } of correlations) {
     variance += 2 * coefficient * changeBy(one) * changeBy(other);

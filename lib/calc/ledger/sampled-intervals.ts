@@ -6,6 +6,7 @@ import { brew, brewWithWater } from "./brew";
 import type { Ambient, Equipment } from "./equipment";
 import { CORRELATION_RANGE, isPredicted, waterOf, type FigureCorrelation, type Intervals } from "./interval";
 import { mashedMalt } from "./mashed-malt";
+import { pouredWater } from "./poured-water";
 import { QUANTITY_IDS, type QuantityId } from "./quantity-catalogue";
 import type { Recipe } from "./recipe";
 import { uncertainInputs, type Moved, type UncertainInput } from "./uncertain-inputs";
@@ -52,13 +53,15 @@ export function sampledIntervals(a: {
   const mix = factorOf(inputs, a.correlations ?? []);
   if (mix === null) return {};
   const values = new Map<QuantityId, number[]>(QUANTITY_IDS.map((id) => [id, []]));
-  for (const point of quasiRandom({ dimension: inputs.length, count: a.draws, seed: a.seed })) {
+  const waters = pouredWater(water);
+  for (const point of quasiRandom({ dimension: inputs.length + waters.length, count: a.draws, seed: a.seed })) {
     const independent = point.map((share) => normalQuantile(share));
     const drawn = inputs.reduce<Moved>((brewed, input, i) => input.move(brewed, dot(mix[i] ?? [], independent)), {
       recipe: a.recipe,
       equipment: a.equipment,
     });
-    const outcome = brewWithWater({ ...a, ...water, ...drawn });
+    const poured = waters.reduce((all, { move }, i) => move(all, independent[inputs.length + i] ?? 0), water);
+    const outcome = brewWithWater({ ...a, ...poured, ...drawn });
     if (!outcome.ok) continue;
     for (const [id, list] of values) {
       const value = outcome.ledger.quantities[id];

@@ -68,15 +68,18 @@ describe("intervals", () => {
     const input = brewInput({ recipe });
     const found = intervals(input);
     const planned = brewed({ recipe });
-    const water = {
-      mashWaterKg: kilograms(valueOf(planned, "water.mash") * 0.998204),
-      spargeKg: kilograms(valueOf(planned, "water.sparge") * 0.998204),
-    };
     const normal = normalDeviates(20261125);
+    // Poured to 0.3 L, as a measuring stick tells.
+    const poured = (id: "water.mash" | "water.sparge") => kilograms((valueOf(planned, id) + 0.3 * normal()) * 0.998204);
     const inside = new Map<QuantityId, number>();
     const draws = 1500;
     for (let i = 0; i < draws; i++) {
-      const outcome = brewWithWater({ ...input, ...water, equipment: sampledKettle(normal) });
+      const outcome = brewWithWater({
+        ...input,
+        mashWaterKg: poured("water.mash"),
+        spargeKg: poured("water.sparge"),
+        equipment: sampledKettle(normal),
+      });
       if (!outcome.ok) throw new Error(outcome.reason);
       for (const id of WATCHED) {
         const value = outcome.ledger.quantities[id];
