@@ -46,6 +46,18 @@ const LINE_WORDS: Readonly<Partial<Record<ExtractLineId, string>>> = {
   fermented: "how much fermented",
 };
 
+const READING_WORDS: Readonly<Record<FollowedReading, string>> = {
+  "water.mash": "the volume of the mash water",
+  "mash.firstWort": "the strength of the first wort",
+  "kettle.preBoil": "the volume before the boil",
+  "kettle.preBoilGravity": "the gravity before the boil",
+  "kettle.postBoil": "the volume at the end of the boil",
+  "fermenter.volume": "the volume into the fermenter",
+  "fermenter.originalExtract": "the original gravity",
+  "fermenter.finalExtract": "the final gravity",
+  "package.volume": "the volume packaged",
+};
+
 /**
  * Finds which one more reading would decide most.
  *
@@ -81,7 +93,7 @@ function betweenExplanations(a: SettledReadings, possible: readonly FollowedRead
   const best = furthestApart(explained, unread) ?? furthestApart(explained, possible);
   if (best === null) return null;
   const isAgain = a.readings.has(best.quantity) ? ", once more" : "";
-  const words = `One more reading would tell whether ${doubtOf(first.id)} or ${doubtOf(second.id)}: ${readingName(best.quantity)}${isAgain}.`;
+  const words = `One more reading would tell whether ${doubtOf(first.id)} or ${doubtOf(second.id)}: ${READING_WORDS[best.quantity]}${isAgain}.`;
   return { ...best, words, decides: "suspect", between: [first.id, second.id] };
 }
 
@@ -146,18 +158,13 @@ function isOpen({ effect, restsOn, sd }: ExtractLine, weighedOutKg: number): boo
 }
 
 function wordsFor(line: ExtractLineId, quantity: FollowedReading): string {
-  return `One more reading would tell ${LINE_WORDS[line] ?? "where the extract went"}: ${readingName(quantity)}.`;
+  return `One more reading would tell ${LINE_WORDS[line] ?? "where the extract went"}: ${READING_WORDS[quantity]}.`;
 }
 
 function doubtOf(id: VariableId): string {
   const figure = FIGURE_WORDS[id];
   if (figure !== undefined) return `${figure} was not as planned`;
   return isFollowed(id) ? `the reading “${QUANTITIES[id].label}” is wrong` : id;
-}
-
-function readingName(id: FollowedReading): string {
-  const { label } = QUANTITIES[id];
-  return `${label.charAt(0).toLowerCase()}${label.slice(1)}`;
 }
 
 function isFollowed(id: VariableId): id is FollowedReading & VariableId {

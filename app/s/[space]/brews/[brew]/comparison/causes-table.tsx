@@ -100,7 +100,7 @@ const Z80 = 1.2815515655446004;
 function Row({ label, columns, isSum, onExplain }: RowProps) {
   return (
     <tr role="row">
-      <th role="rowheader" scope="row">
+      <th role="rowheader" scope="row" className="align-top">
         {isSum === true ? <strong>{label}</strong> : label}
       </th>
       {columns.map(({ id, amount, value, sd, isNamed }) => {
@@ -114,7 +114,7 @@ function Row({ label, columns, isSum, onExplain }: RowProps) {
           </>
         );
         return (
-          <td role="cell" className="ledger-value" key={id}>
+          <td role="cell" className="ledger-value align-top" key={id}>
             <span aria-hidden className="ledger-cell-label">
               {causedNoun(id)}, {amount.unit}
             </span>
