@@ -60,6 +60,9 @@ test("the log of the demo with a wrong reading names that reading and keeps it",
   const doubtful = page.getByRole("region", { name: "Doubtful readings" });
   await expect(doubtful).toContainText("Gravity before the boil");
   await expect(row(page, "Gravity before the boil")).toContainText("cannot be right");
+  await expect(page.getByRole("region", { name: "In words" })).toContainText("The readings cannot all be right");
+  const together = page.getByRole("table", { name: "Readings, measured and reconciled" });
+  await expect(together.getByRole("row", { name: "Gravity before the boil" })).toContainText("left out");
 });
 
 function readings(page: Page, label: string) {
