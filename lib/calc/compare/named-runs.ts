@@ -42,5 +42,10 @@ export function namedRuns<Id extends string>(
   return found.toSorted((x, y) => x.start - y.start).map(({ run }) => run);
 }
 
-const clearness = ({ value, sd }: { readonly value: number; readonly sd: number }): number =>
-  sd > 0 ? Math.abs(value) / sd : value === 0 ? 0 : Infinity;
+/** Rounding is no cause, however well it is known; a millionth of a degree or a litre is rounding. */
+const ROUNDING = 1e-6;
+
+function clearness({ value, sd }: { readonly value: number; readonly sd: number }): number {
+  if (Math.abs(value) < ROUNDING) return 0;
+  return sd > 0 ? Math.abs(value) / sd : Infinity;
+}
