@@ -20,7 +20,7 @@ import { driftStudy } from "./learning-drift";
 import { learningPlot } from "./learning-plot";
 
 const KINDS = ["electric with basket", "electric with bag", "kettle and mash tun"] as const;
-const CLUBS = 60;
+const CLUBS = 40;
 const STAGES = [
   [0, 0],
   [1, 1],

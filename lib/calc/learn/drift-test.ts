@@ -6,7 +6,8 @@ import { kettlePrior } from "./kettle-prior";
 import { requireEvidence } from "./require-evidence";
 import { reweighed } from "./reweighed";
 import { tellsOf } from "./tells-of";
-import { product, weighedBrew, type WeighedBrew } from "./weighed-brew";
+import { product } from "./product";
+import { weighedBrew, type WeighedBrew } from "./weighed-brew";
 
 export const DRIFT_RANGE = { ...CHANGE_POINT_RANGE, min: 0 } as const;
 

@@ -54,7 +54,7 @@ export function kettlePrior(equipment: Equipment, correlations: readonly FigureC
     scatter: scatter.map((sd, i) => sd / (unit[i] ?? 1)),
     // Coefficients that contradict each other say nothing.
     variance: places.map(() => 1),
-    precision: factor.leastShare > 0 ? inverse(factor) : identity(size),
+    precision: correlations.length > 0 && factor.leastShare > 0 ? inverse(factor) : identity(size),
   };
 }
 

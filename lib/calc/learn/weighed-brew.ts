@@ -1,6 +1,7 @@
 import { cholesky, solveLower } from "../numerics/cholesky";
 import type { BrewEvidence } from "./brew-evidence";
 import type { KettlePrior } from "./kettle-prior";
+import { product } from "./product";
 
 /** Evidence about the figures of a kettle, counted from a prior's centre in its units; −2 log-likelihood is constant − 2 pull·z + z·precision·z. */
 export interface WeighedBrew {
@@ -88,17 +89,6 @@ export function scattered(
     }
   }
   return { precision, pull, taken: dot(x, x) };
-}
-
-/**
- * Multiplies a row of a square matrix, given row after row, by a column.
- *
- * @returns The sum of the products.
- */
-export function product(matrix: Float64Array, row: number, column: ArrayLike<number>): number {
-  let sum = 0;
-  for (let k = 0; k < column.length; k++) sum += (matrix[row * column.length + k] ?? 0) * (column[k] ?? 0);
-  return sum;
 }
 
 function dot(one: Float64Array, other: Float64Array): number {
