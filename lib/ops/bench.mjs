@@ -1,7 +1,7 @@
 /**
  * `npm run bench`: how fast the calculation and the pages are, as ratios within one run.
- * `npm run bench -- calculation pages` runs these parts alone; the others are search, keystrokes, kettles,
- * ingestion and brew-day.
+ * `npm run bench -- calculation pages` runs these parts alone; the others are learning, search,
+ * keystrokes, kettles, ingestion and brew-day.
  */
 import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
@@ -19,7 +19,7 @@ import { onShutdown } from "./shutdown.mjs";
 
 // Each against the built app, in a demo club of its own.
 const SERVED = ["pages", "keystrokes", "kettles", "ingestion", "brew-day"];
-const PARTS = ["calculation", "search", ...SERVED];
+const PARTS = ["calculation", "learning", "search", ...SERVED];
 
 await runCommand(async () => {
   requireNode();
@@ -29,19 +29,20 @@ await runCommand(async () => {
   const unknown = asked.find((part) => !PARTS.includes(part));
   if (unknown !== undefined) throw new Refusal(`There is no part ${unknown}: it is one of ${PARTS.join(", ")}.`);
   const isWanted = (part) => asked.length === 0 || asked.includes(part);
-  if (isWanted("calculation")) await benchCalculation();
+  if (isWanted("calculation")) await benchBundled("calculation");
+  if (isWanted("learning")) await benchBundled("learning");
   if (isWanted("search")) await benchSearch();
   const served = SERVED.filter(isWanted);
   if (served.length > 0) await benchServed(served);
 });
 
 /** Bundled first: run from source, every call would carry what the loader adds to it. */
-async function benchCalculation() {
+async function benchBundled(part) {
   const { build } = await import("esbuild");
   const folder = await mkdtemp(join(tmpdir(), "gylebook-bench-"));
   try {
-    const outfile = join(folder, "calculation.mjs");
-    const entry = join(ROOT, "tests", "bench", "calculation.ts");
+    const outfile = join(folder, `${part}.mjs`);
+    const entry = join(ROOT, "tests", "bench", `${part}.ts`);
     const alias = { "@": ROOT };
     await build({ entryPoints: [entry], outfile, alias, bundle: true, platform: "node", format: "esm" });
     await run(process.execPath, [outfile], { show: true });

@@ -6,7 +6,8 @@ import { kettlePrior } from "./kettle-prior";
 import { requireEvidence } from "./require-evidence";
 import { reweighed } from "./reweighed";
 import { tellsOf } from "./tells-of";
-import { product, weighedBrew } from "./weighed-brew";
+import { product } from "./product";
+import { weighedBrew, type WeighedBrew } from "./weighed-brew";
 
 export const DRIFT_RANGE = { ...CHANGE_POINT_RANGE, min: 0 } as const;
 
@@ -55,16 +56,21 @@ export function driftTest(a: {
   for (const brew of a.brews) requireEvidence(brew);
   const prior = kettlePrior(a.equipment, a.correlations ?? []);
   const brews = a.brews.map((evidence) => weighedBrew(prior, evidence));
-  const { mean } = reweighed(prior, brews).found;
+  const { weights, found } = reweighed(prior, brews);
+  const { mean } = found;
+  const widened = scatterOf(brews, weights, mean);
   const telling = brews.map((brew) => tellsOf(prior, brew));
   const size = prior.places.length;
   const tested = prior.places.flatMap(({ name }, k): Omit<Drift, "pOfAny">[] => {
     const counted = brews.flatMap((brew, b) => (telling[b]?.[k] === true ? [{ brew, b }] : []));
     if (counted.length < LEAST_BREWS) return [];
-    const values = counted.map(({ brew }) => {
+    const values = counted.map(({ brew, b }) => {
       const information = brew.precision[k * size + k] ?? 0;
       const slope = (brew.pull[k] ?? 0) - product(brew.precision, k, mean);
-      return { estimate: (mean[k] ?? 0) + slope / information, standardError: 1 / Math.sqrt(information) };
+      return {
+        estimate: (mean[k] ?? 0) + slope / information,
+        standardError: widened / Math.sqrt((weights[b] ?? 1) * information),
+      };
     });
     const change = changePoint(values);
     if (!change.ok) return [];
@@ -85,4 +91,11 @@ export function driftTest(a: {
   return tested
     .map((drift) => ({ ...drift, pOfAny: Math.min(1, drift.p * tested.length) }))
     .sort((one, other) => one.p - other.p);
+}
+
+/** By how much the readings of all brews scatter more than they should: a kettle that is unsteady has not changed (Birge). */
+function scatterOf(brews: readonly WeighedBrew[], weights: readonly number[], mean: Float64Array): number {
+  const misfit = brews.reduce((sum, { misfitAt }, b) => sum + (weights[b] ?? 1) * misfitAt(mean), 0);
+  const readings = brews.reduce((sum, brew) => sum + brew.readings, 0);
+  return readings === 0 ? 1 : Math.sqrt(Math.max(1, misfit / readings));
 }

@@ -12,6 +12,8 @@ export interface KettlePrior {
   readonly scatter: readonly number[];
   /** Inverse of the covariance, row after row; the unit matrix where nothing is correlated. */
   readonly precision: Float64Array;
+  /** Variance of each, 1 in its own unit. */
+  readonly variance: readonly number[];
 }
 
 /** Of a learned variance, what the scatter of brews may leave. */
@@ -51,7 +53,8 @@ export function kettlePrior(equipment: Equipment, correlations: readonly FigureC
     unit,
     scatter: scatter.map((sd, i) => sd / (unit[i] ?? 1)),
     // Coefficients that contradict each other say nothing.
-    precision: factor.leastShare > 0 ? inverse(factor) : identity(size),
+    variance: places.map(() => 1),
+    precision: correlations.length > 0 && factor.leastShare > 0 ? inverse(factor) : identity(size),
   };
 }
 

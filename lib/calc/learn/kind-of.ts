@@ -2,7 +2,8 @@ import { cholesky, inverse } from "../numerics/cholesky";
 import { betweenUnits, type KindPrior, type PooledUnit, type Weighted } from "../statistics/between-units";
 import type { OwnInformation } from "./own-information";
 import { TELLING } from "./tells-of";
-import { product, scattered } from "./weighed-brew";
+import { product } from "./product";
+import { scattered } from "./weighed-brew";
 
 /** What the kettles together say of their kind, in units of the typical uncertainty. */
 export interface Kind {
@@ -21,8 +22,8 @@ export interface KindCount {
 
 /** Mean and spread share the typical variance, so that together they are no more and no less. */
 const PRIOR: KindPrior = { mean: 0, meanSd: Math.SQRT1_2, betweenScale: Math.SQRT1_2 };
-/** The spread of one figure hardly leans on that of another; the second round changes little, the third nothing. */
-const ROUNDS = 3;
+/** The spread of one figure hardly leans on that of another; a third round changes nothing that shows. */
+const ROUNDS = 2;
 
 /**
  * Finds the mean of a kind and the spread between its kettles.

@@ -3,7 +3,8 @@ import { normalCdf } from "../statistics";
 import { brewScatter } from "./brew-scatter";
 import type { KettlePrior } from "./kettle-prior";
 import type { Posterior } from "./posterior";
-import { product, type WeighedBrew } from "./weighed-brew";
+import { product } from "./product";
+import type { WeighedBrew } from "./weighed-brew";
 
 /** How a figure changes with the brews. */
 export interface FigureTrend {

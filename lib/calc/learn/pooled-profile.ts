@@ -4,7 +4,7 @@ import { correlationsOf } from "./correlations-of";
 import { drawnTo, type Kind } from "./kind-of";
 import type { OwnInformation } from "./own-information";
 import { withinBounds, type Posterior } from "./posterior";
-import { product } from "./weighed-brew";
+import { product } from "./product";
 
 /** A figure of a kettle with the help of its kind. */
 export interface PooledFigure {

@@ -1,7 +1,8 @@
 import { cholesky, inverse } from "../numerics/cholesky";
 import { normalCdf } from "../statistics";
 import type { KettlePrior } from "./kettle-prior";
-import { product, type WeighedBrew } from "./weighed-brew";
+import { product } from "./product";
+import type { WeighedBrew } from "./weighed-brew";
 
 /** Figures with all that is known of them, in the prior's units. */
 export interface Posterior {

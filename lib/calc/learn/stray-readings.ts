@@ -3,7 +3,7 @@ import { FIGURES, type Equipment } from "../ledger";
 import { cholesky, inverse } from "../numerics/cholesky";
 import { brewScatter } from "./brew-scatter";
 import { instrumentCovariance, type Leaning } from "./leaning";
-import { product } from "./weighed-brew";
+import { product } from "./product";
 
 /** Once in two thousand readings chance goes as far, in standard deviations. */
 const STRAY = 3.5;

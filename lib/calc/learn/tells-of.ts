@@ -12,7 +12,7 @@ export const TELLING = 0.02;
  */
 export function tellsOf(prior: KettlePrior, brew: WeighedBrew): boolean[] {
   const size = prior.places.length;
-  const before = posterior(prior, []).covariance;
+  const { variance } = prior;
   const after = posterior(prior, [brew]).covariance;
-  return prior.places.map((_, k) => (after[k * size + k] ?? 1) < (1 - TELLING) * (before[k * size + k] ?? 1));
+  return prior.places.map((_, k) => (after[k * size + k] ?? 1) < (1 - TELLING) * (variance[k] ?? 1));
 }

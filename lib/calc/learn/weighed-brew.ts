@@ -1,6 +1,7 @@
-import { cholesky, solveFactored } from "../numerics/cholesky";
+import { cholesky, solveLower } from "../numerics/cholesky";
 import type { BrewEvidence } from "./brew-evidence";
 import type { KettlePrior } from "./kettle-prior";
+import { product } from "./product";
 
 /** Evidence about the figures of a kettle, counted from a prior's centre in its units; −2 log-likelihood is constant − 2 pull·z + z·precision·z. */
 export interface WeighedBrew {
@@ -25,17 +26,21 @@ export function weighedBrew(prior: KettlePrior, evidence: BrewEvidence): Weighed
   const from = places.map(({ name }) => evidence.figures.indexOf(name));
   const at = from.map((k, i) => (k < 0 ? 0 : ((evidence.at[k] ?? 0) - (centre[i] ?? 0)) / (unit[i] ?? 1)));
   const own = new Float64Array(size * size);
-  from.forEach((k, i) => {
-    from.forEach((l, j) => {
-      own[i * size + j] = k < 0 || l < 0 ? 0 : (evidence.precision[k]?.[l] ?? 0) * (unit[i] ?? 0) * (unit[j] ?? 0);
-    });
-  });
-  const ownPull = Float64Array.from(from, (k, i) => (k < 0 ? 0 : (evidence.pull[k] ?? 0) * (unit[i] ?? 0)));
-  const { precision, pull, damped } = scattered(own, ownPull, scatter);
-  const misfit = evidence.misfit - dot(ownPull, damped);
+  const ownPull = new Float64Array(size);
+  for (let i = 0; i < size; i++) {
+    const k = from[i] ?? -1;
+    if (k < 0) continue;
+    const row = evidence.precision[k];
+    const scale = unit[i] ?? 0;
+    ownPull[i] = (evidence.pull[k] ?? 0) * scale;
+    for (let j = 0; j < size; j++) own[i * size + j] = (row?.[from[j] ?? -1] ?? 0) * scale * (unit[j] ?? 0);
+  }
+  const { precision, pull, taken } = scattered(own, ownPull, scatter);
+  const misfit = evidence.misfit - taken;
   const misfitAt = (z: ArrayLike<number>): number => {
     const away = Float64Array.from(at, (value, i) => (z[i] ?? 0) - value);
-    const bent = away.reduce((sum, value, i) => sum + value * product(precision, i, away), 0);
+    let bent = 0;
+    for (let i = 0; i < size; i++) bent += (away[i] ?? 0) * product(precision, i, away);
     return Math.max(0, misfit - 2 * dot(pull, away) + bent);
   };
   const fromCentre = pull.map((value, i) => value + product(precision, i, at));
@@ -45,49 +50,45 @@ export function weighedBrew(prior: KettlePrior, evidence: BrewEvidence): Weighed
 /**
  * Widens evidence about something by how far that is off from what is asked after.
  *
+ * With I + DΛD = LLᵀ and X = L⁻¹DΛ the precision is Λ − XᵀX; with x = L⁻¹D times the pull, the pull loses Xᵀx and the misfit xᵀx.
+ *
  * @param scatter - Standard deviation of each; independent.
- * @returns Precision and pull about what is asked after, and Ω (I + ΛΩ)⁻¹ times the pull.
+ * @returns Precision and pull about what is asked after, and what the scatter takes off the misfit.
  * @source Golub and Van Loan 2013, 2.1.4, inverse of a changed matrix (docs/sources.md#golub-van-loan-2013)
  */
 export function scattered(
   own: Float64Array,
   ownPull: Float64Array,
   scatter: readonly number[],
-): { readonly precision: Float64Array; readonly pull: Float64Array; readonly damped: Float64Array } {
+): { readonly precision: Float64Array; readonly pull: Float64Array; readonly taken: number } {
   const size = scatter.length;
   const inner = new Float64Array(size * size);
+  // Row k holds L⁻¹D times column k of Λ, which is symmetric.
+  const rows = new Float64Array(size * size);
+  const x = new Float64Array(size);
   for (let i = 0; i < size; i++) {
+    x[i] = (scatter[i] ?? 0) * (ownPull[i] ?? 0);
     for (let j = 0; j < size; j++) {
-      inner[i * size + j] = (scatter[i] ?? 0) * (own[i * size + j] ?? 0) * (scatter[j] ?? 0) + (i === j ? 1 : 0);
+      const scaled = (own[i * size + j] ?? 0) * (scatter[j] ?? 0);
+      rows[i * size + j] = scaled;
+      inner[i * size + j] = (scatter[i] ?? 0) * scaled + (i === j ? 1 : 0);
     }
   }
   const factor = cholesky(inner, size);
-  const damp = (row: Float64Array): Float64Array => {
-    const turned = row.map((value, j) => value * (scatter[j] ?? 0));
-    solveFactored(factor, turned);
-    return turned.map((value, j) => value * (scatter[j] ?? 0));
-  };
-  const damped = damp(ownPull);
-  const precision = new Float64Array(size * size);
-  const pull = new Float64Array(size);
+  solveLower(factor, x);
+  for (let k = 0; k < size; k++) solveLower(factor, rows.subarray(k * size, (k + 1) * size));
+  const precision = Float64Array.from(own);
+  const pull = Float64Array.from(ownPull);
   for (let i = 0; i < size; i++) {
-    const row = own.subarray(i * size, (i + 1) * size);
-    const less = damp(row);
-    for (let j = 0; j < size; j++) precision[i * size + j] = (row[j] ?? 0) - product(own, j, less);
-    pull[i] = (ownPull[i] ?? 0) - product(own, i, damped);
+    for (let k = 0; k < size; k++) pull[i] = (pull[i] ?? 0) - (rows[i * size + k] ?? 0) * (x[k] ?? 0);
+    for (let j = 0; j <= i; j++) {
+      let less = 0;
+      for (let k = 0; k < size; k++) less += (rows[i * size + k] ?? 0) * (rows[j * size + k] ?? 0);
+      precision[i * size + j] = (precision[i * size + j] ?? 0) - less;
+      precision[j * size + i] = precision[i * size + j] ?? 0;
+    }
   }
-  return { precision, pull, damped };
-}
-
-/**
- * Multiplies a row of a square matrix, given row after row, by a column.
- *
- * @returns The sum of the products.
- */
-export function product(matrix: Float64Array, row: number, column: ArrayLike<number>): number {
-  let sum = 0;
-  for (let k = 0; k < column.length; k++) sum += (matrix[row * column.length + k] ?? 0) * (column[k] ?? 0);
-  return sum;
+  return { precision, pull, taken: dot(x, x) };
 }
 
 function dot(one: Float64Array, other: Float64Array): number {
