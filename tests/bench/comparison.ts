@@ -39,7 +39,7 @@ const COPY_BREWS = `
                     target_volume_l, recipe, equipment_snapshot, ambient, run_sheet, predicted, calc_version, state, started_at)
   SELECT s.space_id, gen_random_uuid(), s.title, s.recipe_id, s.recipe_rev, s.recipe_root, s.equipment_id, s.equipment_rev,
          s.brewer_user_id, s.target_volume_l, s.recipe, s.equipment_snapshot, s.ambient, s.run_sheet, s.predicted,
-         s.calc_version, s.state, s.started_at - make_interval(days => g)
+         s.calc_version, 'in package', s.started_at - make_interval(days => g)
   FROM generate_series(1, $1::int) g JOIN source s ON s.n = 1 + g % s.many
   RETURNING id`;
 const COPY_READINGS = `
