@@ -125,7 +125,9 @@ async function benchComparison(): Promise<void> {
       "EXPLAIN SELECT * FROM brew_event WHERE space_id = $1 AND brew_id = $2",
       [member.spaceId, ids[0]],
     );
-    console.log(`by                                      ${plan.rows.map((row) => row["QUERY PLAN"].trim())[0] ?? ""}`);
+    console.log(
+      `by                                      ${plan.rows.map((row) => row["QUERY PLAN"].trim()).find((line) => line.includes("Scan")) ?? ""}`,
+    );
   } finally {
     await client.end();
     await directory.$disconnect();
