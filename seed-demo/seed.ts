@@ -15,7 +15,7 @@ import { Noise } from "./noise";
 import { seedOrders } from "./orders";
 import { DEMO_CLUB, DEMO_OUTSIDER, DEMO_PASSWORD, DEMO_PEOPLE, type DemoPerson } from "./people";
 import { DEMO_RECIPES, type DemoRecipe } from "./recipes";
-import { callDemoBrew, changeDemoPlan, DEMO_HARD_WATER, joinDemoBrew } from "./shared-brew";
+import { callDemoBrew, changeDemoPlan, DEMO_HARD_WATER, joinDemoBrew, keepDemoComparison } from "./shared-brew";
 import { seedTrial } from "./trial";
 
 const HOUR_MS = 3_600_000;
@@ -143,6 +143,7 @@ async function seedBrews(kettles: readonly Kept<DemoKettle>[], recipes: readonly
   await brewOf(paleAle, "Shed fifty", { state: "in the fermenter", startedAt: ago(5.2) });
   await brewOf(lager, "Shed fifty", { state: "in the fermenter", startedAt: ago(6.4) });
   await seedParticipants(kettles, sharedBrewId);
+  await as("member", keepDemoComparison);
   await as("organiser", (member) => publishResult(member, { id: randomUUID(), sharedBrewId }));
 }
 

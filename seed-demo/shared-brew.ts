@@ -1,6 +1,9 @@
+import { randomUUID } from "node:crypto";
 import { joining } from "@/lib/model/participation";
 import { DAY_MS, dayOf } from "@/lib/model/plain-day";
 import { AS_WRITTEN } from "@/lib/model/shared-brew-rules";
+import { newComparison } from "@/lib/model/summary/saved-comparison";
+import { saveComparison } from "@/lib/server/comparisons/writes";
 import { changePlan } from "@/lib/server/shared-brews/change-plan";
 import { joinSharedBrew } from "@/lib/server/shared-brews/participants";
 import { createSharedBrew } from "@/lib/server/shared-brews/writes";
@@ -45,6 +48,16 @@ export async function changeDemoPlan(organiser: Member, sharedBrewId: string): P
     note: "Two kettles were not ready, and the yeast has come from one slant",
   });
   if (!outcome.ok) throw new Error(`the demo's plan was not changed: ${outcome.reason}`);
+}
+
+/** A question that the demo club keeps: what its kettles leave behind. */
+export async function keepDemoComparison(member: Member): Promise<void> {
+  const question = { quantity: "stand.lost", as: "difference", group: "kettle", sharedBrew: "" };
+  const limits = { recipe: "", brewer: "", state: "", from: "", to: "" };
+  await saveComparison(
+    member,
+    newComparison.parse({ id: randomUUID(), name: "What stays behind, kettle by kettle", ...question, ...limits }),
+  );
 }
 
 /** An invented hard water, mg/L. */

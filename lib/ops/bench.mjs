@@ -1,6 +1,6 @@
 /**
  * `npm run bench`: how fast the calculation and the pages are, as ratios within one run.
- * `npm run bench -- calculation pages` runs these parts alone; the others are learning, search,
+ * `npm run bench -- calculation pages` runs these parts alone; the others are learning, search, comparison,
  * keystrokes, kettles, ingestion and brew-day.
  */
 import { mkdtemp, rm } from "node:fs/promises";
@@ -19,7 +19,7 @@ import { onShutdown } from "./shutdown.mjs";
 
 // Each against the built app, in a demo club of its own.
 const SERVED = ["pages", "keystrokes", "kettles", "ingestion", "brew-day"];
-const PARTS = ["calculation", "learning", "search", ...SERVED];
+const PARTS = ["calculation", "learning", "search", "comparison", ...SERVED];
 
 await runCommand(async () => {
   requireNode();
@@ -32,6 +32,7 @@ await runCommand(async () => {
   if (isWanted("calculation")) await benchBundled("calculation");
   if (isWanted("learning")) await benchBundled("learning");
   if (isWanted("search")) await benchSearch();
+  if (isWanted("comparison")) await benchComparison();
   const served = SERVED.filter(isWanted);
   if (served.length > 0) await benchServed(served);
 });
@@ -58,6 +59,16 @@ async function benchSearch() {
   await migrate(database.url);
   const env = { ...process.env, DATABASE_URL: database.url };
   await run(...typescriptCommand("tests/bench/search.ts"), { env, show: true });
+}
+
+/** In a database of its own as well, which holds the demo club and a million readings. */
+async function benchComparison() {
+  const database = await startThrowAwayDatabase("gylebook");
+  onShutdown(database.stop);
+  await migrate(database.url);
+  const env = passingEnvironment({ databaseUrl: database.url, origin: "http://localhost" });
+  await step("Filling it with the demo club", ...typescriptCommand("lib/ops/seed.ts"), { env });
+  await run(...typescriptCommand("tests/bench/comparison.ts"), { env, show: true });
 }
 
 async function benchServed(parts) {

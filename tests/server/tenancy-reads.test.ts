@@ -4,6 +4,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
+import { newComparison } from "@/lib/model/summary/saved-comparison";
 import { newPublication } from "@/lib/model/publication";
 import { listAdaptations } from "@/lib/server/adaptations/reads";
 import { findDaySheet } from "@/lib/server/brews/day-sheet";
@@ -11,6 +12,8 @@ import { findBrew, listBrews } from "@/lib/server/brews/reads";
 import { listRegister } from "@/lib/server/brews/register";
 import { listDue } from "@/lib/server/cellar/due";
 import { findBrewDay, listBrewDays } from "@/lib/server/calendar/brew-days";
+import { findComparison, listComparisons } from "@/lib/server/comparisons/reads";
+import { saveComparison } from "@/lib/server/comparisons/writes";
 import { findDraft, listDrafts } from "@/lib/server/drafts/reads";
 import { findEquipment, listEquipment } from "@/lib/server/equipment/reads";
 import { listExportReports } from "@/lib/server/exchange/export-reports";
@@ -79,7 +82,13 @@ interface Ids extends Brewing {
   readonly noticeId: string;
   readonly photoId: string;
   readonly trialId: string;
+  readonly comparisonId: string;
 }
+const savedComparison = () => ({
+  ...{ id: randomUUID(), name: "Kept", quantity: "fermenter.originalExtract", as: "measured", group: "brewer" },
+  ...{ recipe: "", sharedBrew: "", brewer: "", state: "", from: "", to: "" },
+});
+
 type Read = (member: Member, ids: Ids) => Promise<unknown>;
 
 const revision = ({ recipeId }: Ids) => ({ recipeId, rev: 1 });
@@ -87,6 +96,7 @@ const revision = ({ recipeId }: Ids) => ({ recipeId, rev: 1 });
 /** Every read of the services, asked with identifiers of a club. */
 const READS: Readonly<Record<string, Read>> = {
   findBrew: (member, { brewId }) => findBrew(member, brewId),
+  findComparison: (member, { comparisonId }) => findComparison(member, comparisonId),
   findDaySheet: (member, { brewId }) => findDaySheet(member, brewId),
   findBrewDay: (member, { sharedBrewId, equipmentId }) => findBrewDay(member, { sharedBrewId, equipmentId }),
   findDraft: (member, { recipeId }) => findDraft(member, recipeId),
@@ -113,6 +123,7 @@ const READS: Readonly<Record<string, Read>> = {
   listBrewDays,
   listBrewLots: (member, { brewId }) => listBrewLots(member, brewId),
   listBrews,
+  listComparisons,
   listDue: (member) => listDue(member, onDay(12)),
   listDrafts: (member, { recipeId }) => listDrafts(member, recipeId),
   listEquipment,
@@ -200,6 +211,7 @@ beforeAll(async () => {
     orderId: await newOrdering(owner),
     noticeId: notice?.id ?? "",
     photoId: randomUUID(),
+    comparisonId: (await saveComparison(brewer, newComparison.parse(savedComparison()))).id,
     trialId: (await beginTrial(brewer, brewing.equipmentId)).id,
   };
   await postReadings(

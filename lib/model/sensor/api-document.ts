@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { brewsPage, brewsQuery, MOST_OF_BREWS_PAGE } from "../summary/brews-page";
 import { CSV_COLUMNS } from "./csv-readings";
 import { readingsAnswer } from "./readings-answer";
 import { MOST_OF_PAGE, readingsPage, readingsQuery } from "./readings-page";
@@ -33,6 +34,7 @@ const SCHEMAS = {
   },
   Answer: schemaOf(readingsAnswer, "output"),
   Page: schemaOf(readingsPage, "output"),
+  Brews: schemaOf(brewsPage, "output"),
   Refusal: { anyOf: [message, byField] },
 };
 
@@ -86,8 +88,8 @@ const POST_READINGS = {
   },
 };
 
-function queryParameters(): readonly JsonSchema[] {
-  const { properties = {} } = z.toJSONSchema(readingsQuery, { io: "input" });
+function queryParameters(query: z.ZodType): readonly JsonSchema[] {
+  const { properties = {} } = z.toJSONSchema(query, { io: "input" });
   return Object.entries(properties).map(([name, schema]) => {
     const { description, ...rest } = typeof schema === "object" ? schema : {};
     return { name, in: "query", required: false, description, schema: rest };
@@ -102,12 +104,26 @@ const GET_READINGS = {
     "the value that counts now.",
   parameters: [
     { name: "brew", in: "path", required: true, schema: { type: "string", format: "uuid" } },
-    ...queryParameters(),
+    ...queryParameters(readingsQuery),
   ],
   responses: {
     "200": answer("A page of readings.", "Page"),
     "400": answer("The query cannot be read.", "Refusal"),
     "404": answer("There is no such brew in the club of the key, or the key is for another one.", "Refusal"),
+    ...REFUSED,
+  },
+};
+
+const GET_BREWS = {
+  operationId: "getBrews",
+  summary: "Read what the brews of the club come to",
+  description:
+    `Up to ${String(MOST_OF_BREWS_PAGE)} a page, each with its quantities, planned and measured, in the library's units: ` +
+    "L, °C, °P, min, % vol, and shares of 1. Brews that were dropped are left out.",
+  parameters: queryParameters(brewsQuery),
+  responses: {
+    "200": answer("A page of brews.", "Brews"),
+    "400": answer("The query cannot be read.", "Refusal"),
     ...REFUSED,
   },
 };
@@ -125,6 +141,7 @@ export function apiDocument(origin: string) {
     security: [{ key: [] }],
     paths: {
       "/api/v1/readings": { post: POST_READINGS },
+      "/api/v1/brews": { get: GET_BREWS },
       "/api/v1/brews/{brew}/readings": { get: GET_READINGS },
     },
     components: {

@@ -7,6 +7,7 @@ export interface BrewFilter {
   readonly sharedBrewId?: string | null;
   readonly brewerId?: string | null;
   readonly state?: BrewState | null;
+  readonly ids?: readonly string[] | null;
   /** Days between which the brew day began, both included: 2026-03-14. */
   readonly from?: string | null;
   readonly to?: string | null;

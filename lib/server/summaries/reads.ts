@@ -2,6 +2,7 @@ import "server-only";
 import { BREW_STATES } from "@/lib/model/brew";
 import { brewCurves, brewSummary } from "@/lib/model/summary/brew-summary";
 import { MOST_BREWS, type BrewFilter } from "@/lib/model/summary/brew-filter";
+import { MOST_OF_BREWS_PAGE } from "@/lib/model/summary/brews-page";
 import type { BrewAmongOthers } from "@/lib/model/summary/compared-brew";
 import { displayNames } from "../accounts/names";
 import { inSpace, type SpaceTransaction } from "../db";
@@ -11,7 +12,7 @@ import { MADE_WITH } from "./made-with";
 import { remakeEach } from "./stale";
 
 /** As many as a reader waits for; the rest is told to be on its way. */
-const MADE_FOR_A_READER = 40;
+const MADE_FOR_A_READER = MOST_OF_BREWS_PAGE;
 
 interface Row {
   readonly id: string;
@@ -41,12 +42,12 @@ export async function listSummaries(
   { withCurves = false }: { readonly withCurves?: boolean } = {},
 ): Promise<readonly BrewAmongOthers[]> {
   const { spaceId, userId } = member;
-  const find = (ids: readonly string[] | null): Promise<readonly Row[]> =>
-    inSpace(spaceId, userId, (tx) => findRows(tx, spaceId, { filter, withCurves, ids }));
-  const rows = await find(null);
+  const find = (asked: BrewFilter): Promise<readonly Row[]> =>
+    inSpace(spaceId, userId, (tx) => findRows(tx, spaceId, asked, withCurves));
+  const rows = await find(filter);
   const stale = rows.flatMap(({ id, summary }) => (summary === null ? [id] : [])).slice(0, MADE_FOR_A_READER);
   await remakeEach(spaceId, stale);
-  const remade = new Map((stale.length === 0 ? [] : await find(stale)).map((row) => [row.id, row]));
+  const remade = new Map((stale.length === 0 ? [] : await find({ ids: stale })).map((row) => [row.id, row]));
   const nameOf = await displayNames(
     { spaceId, userId },
     rows.map(({ brewerId }) => brewerId),
@@ -57,9 +58,11 @@ export async function listSummaries(
 function findRows(
   tx: SpaceTransaction,
   spaceId: string,
-  a: { readonly filter: BrewFilter; readonly withCurves: boolean; readonly ids: readonly string[] | null },
+  filter: BrewFilter,
+  withCurves: boolean,
 ): Promise<readonly Row[]> {
-  const { recipeId = null, sharedBrewId = null, brewerId = null, state = null, from = null, to = null } = a.filter;
+  const { recipeId = null, sharedBrewId = null, brewerId = null, state = null, from = null, to = null } = filter;
+  const ids = filter.ids ?? null;
   return tx.$queryRaw<Row[]>`
     SELECT b.id::text, b.title, b.recipe_id::text AS "recipeId", b.recipe_rev AS "recipeRev",
            b.shared_brew_id::text AS "sharedBrewId", sb.title AS "sharedBrewTitle",
@@ -67,7 +70,7 @@ function findRows(
            b.equipment_snapshot ->> 'name' AS "equipmentName",
            b.equipment_snapshot #>> '{mash,kind}' AS "equipmentKind", b.state, b.started_at AS "startedAt",
            CASE WHEN NOT s.is_stale AND s.calc_version = ${MADE_WITH} THEN s.summary::text END AS summary,
-           CASE WHEN ${a.withCurves} AND NOT s.is_stale AND s.calc_version = ${MADE_WITH}
+           CASE WHEN ${withCurves} AND NOT s.is_stale AND s.calc_version = ${MADE_WITH}
                 THEN s.curves::text END AS curves
     FROM brew b
     LEFT JOIN brew_summary s ON s.space_id = b.space_id AND s.brew_id = b.id
@@ -79,7 +82,7 @@ function findRows(
       AND (${state}::text IS NULL OR b.state = ${state}::text)
       AND (${from}::date IS NULL OR b.started_at >= ${from}::timestamp AT TIME ZONE 'UTC')
       AND (${to}::date IS NULL OR b.started_at < (${to}::timestamp + interval '1 day') AT TIME ZONE 'UTC')
-      AND (${a.ids}::uuid[] IS NULL OR b.id = ANY (${a.ids}::uuid[]))
+      AND (${ids}::uuid[] IS NULL OR b.id = ANY (${ids}::uuid[]))
     ORDER BY b.started_at DESC NULLS LAST, b.id
     LIMIT ${MOST_BREWS}`;
 }

@@ -1,5 +1,6 @@
 import { expect, type Page } from "playwright/test";
 import { CELLAR_WRITES } from "./cellar-writes";
+import { COMPARISON_WRITES } from "./comparison-writes";
 import { FILE_WRITES } from "./file-writes";
 import { ORDER_WRITES } from "./order-writes";
 import { CLUB, ownTitle, writeRecipe } from "./own-recipe";
@@ -203,6 +204,7 @@ export const WRITES: readonly Write[] = [
     words: /^The part of/,
   },
   ...CELLAR_WRITES,
+  ...COMPARISON_WRITES,
   ...ORDER_WRITES,
   ...FILE_WRITES,
   ...STOCK_WRITES,

@@ -35,6 +35,12 @@ export default async function BrewsPage({ params, searchParams }: BrewsPageProps
         <>
           <DueList home={home} due={due} />
           <StateFilter home={home} entries={entries} chosen={state} />
+          <p className="no-print mb-4">
+            <Link href={`${home}/comparisons`} className="target">
+              Ask the log
+            </Link>
+            : one number over all brews, compared
+          </p>
           {shown.length === 0 ? (
             <p className="text-muted">No batch is {state}.</p>
           ) : (
