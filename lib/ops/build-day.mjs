@@ -1,5 +1,6 @@
 /**
- * Builds the page of the brew day: one script, one style, the worker that keeps them on a device, and the list of them.
+ * Builds the page of the brew day: its script, with a part that may come after the page, one style, the worker that keeps
+ * them on a device, and the list of them.
  * It is no page of Next: it must start without a network, from files that do not change between two visits.
  */
 import { Buffer } from "node:buffer";
@@ -35,12 +36,19 @@ async function buildDay() {
     legalComments: "none",
     logLevel: "error",
   };
-  const script = await build({ ...common, entryPoints: [join(ROOT, "lib/day/screen/main.tsx")] });
-  const files = [
-    await emit("day", "js", Buffer.from(script.outputFiles[0].contents)),
-    await emit("day", "css", Buffer.from(await styles())),
-  ];
-  const paths = files.map(({ name }) => `/brew-day/files/${name}`);
+  // A build of its own, for parts of one build would be cut along files, and the library's lists name them all.
+  const later = await build({ ...common, entryPoints: [join(ROOT, "lib/model/next-reading.ts")] });
+  const part = await emit("next-reading", "js", Buffer.from(later.outputFiles[0].contents));
+  const script = await build({
+    ...common,
+    entryPoints: [join(ROOT, "lib/day/screen/main.tsx")],
+    define: { ...common.define, NEXT_READING: JSON.stringify(addressOf(part)) },
+    external: [addressOf("*")],
+  });
+  const first = await emit("day", "js", Buffer.from(script.outputFiles[0].contents));
+  const style = await emit("day", "css", Buffer.from(await styles()));
+  const names = [first, style, part];
+  const paths = names.map(addressOf);
   const version = createHash("sha256").update(paths.join()).digest("hex").slice(0, 16);
   const worker = await build({
     ...common,
@@ -49,16 +57,18 @@ async function buildDay() {
     define: { ...common.define, VERSION: JSON.stringify(version), SHELL: JSON.stringify(["/brew-day/page", ...paths]) },
   });
   await place("sw.js", Buffer.from(worker.outputFiles[0].contents));
-  const list = { version, script: paths[0], style: paths[1], files: files.map(({ name }) => name) };
+  const list = { version, script: addressOf(first), style: addressOf(style), files: names };
   await place("files.json", Buffer.from(JSON.stringify(list)));
 }
+
+const addressOf = (name) => `/brew-day/files/${name}`;
 
 /** Writes a file under a name that says what is in it. */
 async function emit(stem, ending, content) {
   const hash = createHash("sha256").update(content).digest("hex").slice(0, 12);
   const name = `${stem}-${hash}.${ending}`;
   await place(name, content);
-  return { name };
+  return name;
 }
 
 /** Half a file is never served: it gets its name when it is whole. */

@@ -1,4 +1,4 @@
-import { useMemo, type ReactElement } from "react";
+import { useEffect, useMemo, useState, type ReactElement } from "react";
 import type { NextReading } from "@/lib/calc/compare";
 import { pointsOfStep } from "@/lib/ui/brew/measuring-points";
 import { firstCautions, StepCautions } from "@/lib/ui/brew/step-cautions";
@@ -7,11 +7,14 @@ import type { MeasuringPoint } from "@/lib/ui/brew/reading-draft";
 import { Quantity } from "@/lib/ui/quantity";
 import { currentReadings } from "@/lib/model/current-readings";
 import { brewReadings } from "@/lib/model/log/brew-readings";
-import { nextReadingOf } from "@/lib/model/next-reading";
+import type * as nextReadingPart from "@/lib/model/next-reading";
 import { isOver, type DayStep } from "../plan/day-plan";
 import { seriesOfStep } from "../plan/step-series";
 import { useDay } from "./day-context";
 import type { OnEnter } from "./entry-bar";
+
+/** Address of a part of the script, which `lib/ops/build-day.mjs` puts in. */
+declare const NEXT_READING: string;
 
 interface StepBodyProps {
   readonly dayStep: DayStep;
@@ -95,18 +98,27 @@ function PointLine({
   );
 }
 
-/** The reading that would decide most, said where it is taken and nowhere else; gone once it is read or its step is over. */
+/**
+ * The reading that would decide most, said where it is taken and nowhere else; gone once it is read or its step is over.
+ * What reckons it comes after the page, which can do without.
+ */
 function useAskedFor(): NextReading | null {
   const { brew, plan, day, log } = useDay();
-  return useMemo(
-    () =>
-      nextReadingOf(
-        plan,
-        brewReadings(brew.id, log.readings),
-        day.steps.filter((each) => !isOver(each)).map(({ step }) => step),
-      ),
-    [brew.id, plan, day.steps, log.readings],
-  );
+  const [asked, setAsked] = useState<NextReading | null>(null);
+  useEffect(() => {
+    let isOld = false;
+    const open = day.steps.filter((each) => !isOver(each)).map(({ step }) => step);
+    (import(NEXT_READING) as Promise<typeof nextReadingPart>).then(
+      ({ nextReadingOf }) => {
+        if (!isOld) setAsked(nextReadingOf(plan, brewReadings(brew.id, log.readings), open));
+      },
+      () => undefined,
+    );
+    return () => {
+      isOld = true;
+    };
+  }, [brew.id, plan, day.steps, log.readings]);
+  return asked;
 }
 
 function useLastRead(quantity: MeasuringPoint["quantity"]): number | null {
