@@ -9,6 +9,7 @@ import {
   type LearnedFigure,
 } from "@/lib/calc/learn";
 import { FIGURES, type Equipment, type Figure, type FigureName } from "@/lib/calc/ledger";
+import { EQUIPMENT_FIELDS } from "../equipment-fields";
 
 /** A change that chance makes less often than this in any of the figures is told. */
 const TOLD_BELOW = 0.01;
@@ -51,7 +52,7 @@ export function learnedProfile(a: {
   const own = calibrate({ equipment, brews });
   const drifts = driftTest({ equipment, brews }).filter(({ pOfAny }) => pOfAny < TOLD_BELOW);
   const pooled = others.length === 0 ? null : pool({ start: typical, kettles: [kettle, ...others] });
-  const rows = FIGURES.map(({ name, label, of }): LearnedRow => {
+  const rows = FIGURES.map(({ name, of }): LearnedRow => {
     const learned = own.figures.find((figure) => figure.name === name && figure.brews > 0) ?? null;
     const shared = pooled?.kettles[0]?.figures.find((figure) => figure.name === name && figure.kindKettles > 0) ?? null;
     const basis = basisOf({
@@ -61,7 +62,7 @@ export function learnedProfile(a: {
     });
     const found = shared?.figure ?? learned?.figure ?? null;
     return {
-      ...{ name, label, now: of(profile), own: learned },
+      ...{ name, label: EQUIPMENT_FIELDS[name].label, now: of(profile), own: learned },
       kind: pooled?.figures.find((figure) => figure.name === name && figure.kettles > 0) ?? null,
       proposed: found === null || basis === null || found.from !== "learned" ? null : { ...found, basis },
       drift: drifts.find((drift) => drift.name === name) ?? null,

@@ -48,8 +48,9 @@ export function AcceptLearned(props: AcceptLearnedProps) {
     <section aria-labelledby="figures">
       <h2 id="figures">Figures</h2>
       <p className="mb-3 max-w-3xl">
-        Each with the interval that holds the next brew in four of five cases. A figure of which no brew tells keeps
-        what it has.
+        The last of each is for the next brew, with how far one brew is off from another; the others say how well the
+        figure itself is known. All intervals hold four cases in five. A figure of which no brew tells keeps what it
+        has.
       </p>
       <form onSubmit={submit}>
         <ul>

@@ -72,8 +72,14 @@ export default async function LearnedPage(props: LearnedPageProps) {
       {counted.length === 0 ? null : (
         <section aria-labelledby="how" className="mt-8">
           <h2 id="how">How it comes about</h2>
+          <h3>By its brews</h3>
           <ExplainedCall id="learn/calibrate" args={[{ equipment: kettle.equipment, brews: kettle.brews }]} />
-          {others.length === 0 ? null : <ExplainedCall id="learn/pool" args={[{ start: kettle.typical, kettles }]} />}
+          {others.length === 0 ? null : (
+            <>
+              <h3>With its kind</h3>
+              <ExplainedCall id="learn/pool" args={[{ start: kettle.typical, kettles }]} />
+            </>
+          )}
         </section>
       )}
     </>

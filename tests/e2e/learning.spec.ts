@@ -1,0 +1,29 @@
+import { expect, test } from "playwright/test";
+import { violations } from "./support/axe";
+import { CLUB } from "./support/own-recipe";
+import { signInAs } from "./support/sign-in";
+
+test("an organiser sees what brews tell of a kettle, and takes a figure into its profile", async ({ page }) => {
+  await signInAs(page, "organiser");
+  await page.goto(`${CLUB}/equipment`);
+  await page.getByRole("link", { name: "Blue barrel" }).click();
+  await page.getByRole("link", { name: "What brews tell of this kettle" }).click();
+  await expect(page.getByRole("heading", { level: 1, name: "What brews tell of Blue barrel" })).toBeVisible();
+  await expect(page.getByRole("table", { name: "Brews that count, in order of time" }).getByRole("row")).toHaveCount(2);
+  expect(await violations(page)).toEqual([]);
+
+  for (const box of await page.getByRole("checkbox", { checked: true }).all()) await box.uncheck();
+  await page.getByRole("checkbox", { name: "Boil-off" }).check();
+  await page.getByRole("button", { name: /^Save as revision/ }).click();
+  await expect(page.getByRole("status").getByText(/^Saved as revision \d+ of the profile/)).toBeVisible();
+  // Taken, it is the same figure, and there is nothing more to take of it.
+  await expect(page.getByRole("checkbox", { name: "Boil-off" })).toHaveCount(0);
+  await expect(page.getByText("In the profile, learned")).toHaveCount(1);
+
+  // From the next brew on it counts; the brew itself kept the figures that it was planned with.
+  await page
+    .getByRole("link", { name: /^Count from/ })
+    .first()
+    .click();
+  await expect(page).toHaveURL(/since=/);
+});
