@@ -4,9 +4,9 @@ import { notFound } from "next/navigation";
 import { cache } from "react";
 import { findLearning } from "@/lib/server/learning/learned";
 import { requireMember } from "@/lib/server/session";
-import { ExplainedCall } from "@/lib/ui/explained-call";
 import { AcceptLearned } from "./accept-learned";
 import { BrewsThatCount } from "./brews-that-count";
+import { HowItComesAbout } from "./how-it-comes-about";
 
 interface LearnedPageProps {
   readonly params: Promise<{ readonly space: string; readonly equipment: string }>;
@@ -34,7 +34,6 @@ export default async function LearnedPage(props: LearnedPageProps) {
   const { profile, brews, counted, kettle, others, learned } = learning;
   const since = counted.length === brews.length ? null : (counted[0]?.id ?? null);
   const home = `/s/${space}/equipment/${id}`;
-  const kettles = [kettle, ...others.map((other) => other.kettle)];
   return (
     <>
       <h1>What brews tell of {profile.equipment.name}</h1>
@@ -69,19 +68,7 @@ export default async function LearnedPage(props: LearnedPageProps) {
         mayWrite={profile.mayWrite}
         preferences={member.preferences}
       />
-      {counted.length === 0 ? null : (
-        <section aria-labelledby="how" className="mt-8">
-          <h2 id="how">How it comes about</h2>
-          <h3>By its brews</h3>
-          <ExplainedCall id="learn/calibrate" args={[{ equipment: kettle.equipment, brews: kettle.brews }]} />
-          {others.length === 0 ? null : (
-            <>
-              <h3>With its kind</h3>
-              <ExplainedCall id="learn/pool" args={[{ start: kettle.typical, kettles }]} />
-            </>
-          )}
-        </section>
-      )}
+      {counted.length === 0 ? null : <HowItComesAbout kettle={kettle} others={others.map((other) => other.kettle)} />}
     </>
   );
 }
