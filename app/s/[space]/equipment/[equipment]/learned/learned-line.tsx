@@ -93,10 +93,9 @@ function DriftWords(props: Shown & { readonly drift: Drift; readonly titles: rea
   const { drift, titles, ...shown } = props;
   return (
     <p className="text-sm text-accent">
-      It changed at “{titles[drift.after] ?? "a brew"}”: from <Quantity value={drift.before} {...shown} /> to{" "}
-      <Quantity value={drift.behind} {...shown} />. A steady kettle shows as clear a change by chance in{" "}
-      <Quantity value={drift.pOfAny} dimension="fraction" preferences={shown.preferences} digits={1} /> of cases. If
-      something was changed at the kettle, let the brews count from then on.
+      It seems to have changed at “{titles[drift.after] ?? "a brew"}”: from <Quantity value={drift.before} {...shown} />{" "}
+      to <Quantity value={drift.behind} {...shown} />. That is a reason to look, not a finding: about one steady kettle
+      in ten shows as much. If something was changed at the kettle, let the brews count from then on.
     </p>
   );
 }
