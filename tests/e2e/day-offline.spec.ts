@@ -54,7 +54,11 @@ test("a whole day is brewed without a network, through two reloads, and arrives 
   await page.getByRole("button", { name: "Note", exact: true }).click();
   await page.getByRole("dialog").getByLabel("Note").fill("Invented: brewed in a cellar without a network");
   await page.getByRole("button", { name: "Keep it" }).click();
-  await expect(page.getByText("Invented: brewed in a cellar without a network")).toBeVisible();
+  const kept = (where: Page) =>
+    where
+      .getByRole("complementary", { name: "The day so far" })
+      .getByText("Invented: brewed in a cellar without a network");
+  await expect(kept(page)).toBeVisible();
 
   // A cold start: the page is closed and opened again, still without a network.
   const address = page.url();
@@ -62,7 +66,7 @@ test("a whole day is brewed without a network, through two reloads, and arrives 
   const again = await context.newPage();
   await again.setViewportSize({ width: 390, height: 844 });
   await again.goto(address);
-  await expect(again.getByText("Invented: brewed in a cellar without a network")).toBeVisible();
+  await expect(kept(again)).toBeVisible();
   const waiting = await waitingOnDevice(again);
   expect(waiting.length).toBeGreaterThan(taps.length);
   await expect(safety(again)).toHaveText(
