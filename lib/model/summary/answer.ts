@@ -41,8 +41,8 @@ const GROUP_OF: Readonly<Record<Grouping, (brew: BrewAmongOthers) => string>> = 
 /** No reading is exact, whatever it states. */
 const LEAST_SD = 1e-6;
 
-/** More levels than these are not split while somebody waits. */
-const MOST_LEVELS = 60;
+/** More levels than these are not split while somebody waits: the time grows with their cube where many cross many. */
+const MOST_LEVELS = 100;
 
 /** Answers a question from what the brews come to. */
 export function answerOf(question: ComparisonQuestion, brews: readonly BrewAmongOthers[]): ComparisonAnswer {
