@@ -59,7 +59,9 @@ describe("pooledSpread", () => {
     const { betweenSd, betweenLow80, betweenHigh80 } = partialPooling(EIGHT_SCHOOLS);
     expect(pooledSpread(EIGHT_SCHOOLS)).toEqual({ betweenSd, betweenLow80, betweenHigh80 });
     expect(() => pooledSpread(EIGHT_SCHOOLS.slice(0, 2))).toThrow("number of units 2 is outside 3 to 500");
-    expect(() => pooledSpread(EIGHT_SCHOOLS.map((unit) => ({ ...unit, standardError: 0 })))).toThrow("standard error 0");
+    expect(() => pooledSpread(EIGHT_SCHOOLS.map((unit) => ({ ...unit, standardError: 0 })))).toThrow(
+      "standard error 0",
+    );
   });
 });
 
