@@ -56,6 +56,7 @@ import { findPlanBehind } from "@/lib/server/shared-brews/plan-behind";
 import { findSharedBrew, findSharedBrewPlan, listPlanVersions, listSharedBrews } from "@/lib/server/shared-brews/reads";
 import { listSheets } from "@/lib/server/shared-brews/sheets";
 import { listPeople } from "@/lib/server/spaces/reads";
+import { listAcross } from "@/lib/server/summaries/across";
 import { listSummaries } from "@/lib/server/summaries/reads";
 import { newBrewing, parsedEquipment, type Brewing } from "../support/brewing";
 import { ENDED, newFermentation, onDay, withDryHop } from "../support/cellar";
@@ -67,6 +68,7 @@ import { listKettlesOfKind } from "@/lib/server/learning/kettles";
 import { moveBrew } from "@/lib/server/brews/move";
 import { findLearning } from "@/lib/server/learning/learned";
 import { kettleKind } from "@/lib/model/learning/kettle-kind";
+import { questionOf } from "@/lib/model/summary/question";
 import { findTrial, listTrials } from "@/lib/server/trials/reads";
 import { hopLot, ownHop } from "../support/lots";
 import { newOrdering } from "../support/ordering";
@@ -119,6 +121,7 @@ const READS: Readonly<Record<string, Read>> = {
   findSheet: (member, { sharedBrewId, equipmentId }) => findSheet(member, { sharedBrewId, equipmentId }),
   findTrial: (member, { equipmentId, trialId }) => findTrial(member, equipmentId, trialId),
   findUses: (member) => findUses(member, sampleRecipe().hops[0]?.name ?? "", ownHop().what),
+  listAcross: async (member) => (await listAcross(member, {}, { question: questionOf({}), asked: {} })).brews,
   listAdaptations: (member, ids) => listAdaptations(member, revision(ids)),
   listBrewDays,
   listBrewLots: (member, { brewId }) => listBrewLots(member, brewId),

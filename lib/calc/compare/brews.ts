@@ -5,12 +5,11 @@ import {
   describe,
   type PairedDifference,
   pairedDifference,
-  type PartialPooling,
-  partialPooling,
   POOLING_RANGE,
   randomEffects,
   studentTQuantile,
 } from "../statistics";
+import { type PooledSpread, pooledSpread } from "../statistics/partial-pooling";
 import { groupBrews, type GroupedBrews } from "./brews-groups";
 import { type StrayBrews, strayBrews } from "./brews-outliers";
 import { Z80 } from "./expectation";
@@ -48,7 +47,7 @@ export interface BrewsCompared {
   /** Whether the brews differ by more than their readings are unsure; from two on. */
   readonly chance: { readonly q: number; readonly df: number; readonly p: number } | null;
   /** How far the brews themselves differ, without the uncertainty of the readings; from three on. */
-  readonly between: Pick<PartialPooling, "betweenSd" | "betweenLow80" | "betweenHigh80"> | null;
+  readonly between: PooledSpread | null;
   /** The sd between brews that so many brews would show four times of five; null for one. */
   readonly detectable: number | null;
   /** Measured less planned, pair by pair; from two on. */
@@ -130,8 +129,7 @@ function chanceOf(results: readonly ComparedResult[]): NonNullable<BrewsCompared
 
 function betweenOf(results: readonly ComparedResult[]): BrewsCompared["between"] {
   if (results.length < POOLING_RANGE.units.min) return null;
-  const { betweenSd, betweenLow80, betweenHigh80 } = partialPooling(asUnits(results));
-  return { betweenSd, betweenLow80, betweenHigh80 };
+  return pooledSpread(asUnits(results));
 }
 
 /**

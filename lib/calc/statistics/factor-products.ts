@@ -1,16 +1,19 @@
 /** Sums of products of a mean, the values and the levels of factors: all that the variance model needs of the data. */
 export interface FactorProducts {
   readonly n: number;
-  /** First the constant, then the values, then the levels. */
-  readonly products: readonly Float64Array[];
+  /** First the constant, then the values, then the levels: row after row, each `size` long. */
+  readonly products: Float64Array;
+  readonly size: number;
   /** Levels of each factor, in the order in which they stand. */
   readonly levels: readonly number[];
+  /** Where the first level of each factor stands. */
+  readonly starts: readonly number[];
 }
 
 /** Where the constant and the values stand among the products; the levels follow. */
 export const CONSTANT = 0;
 export const VALUES = 1;
-export const LEVELS = 2;
+const LEVELS = 2;
 
 /**
  * Sums up values and the levels they belong to.
@@ -24,7 +27,7 @@ export function factorProducts(values: readonly number[], factors: readonly (rea
   const levels = places.map((place) => place.size);
   const starts = levels.map((_, f) => LEVELS + levels.slice(0, f).reduce((sum, count) => sum + count, 0));
   const size = LEVELS + levels.reduce((sum, count) => sum + count, 0);
-  const products = Array.from({ length: size }, () => new Float64Array(size));
+  const products = new Float64Array(size * size);
   values.forEach((value, i) => {
     const row = [
       { place: CONSTANT, entry: 1 },
@@ -33,10 +36,10 @@ export function factorProducts(values: readonly number[], factors: readonly (rea
     ];
     for (const a of row) {
       for (const b of row) {
-        const line = products[a.place];
-        if (line !== undefined) line[b.place] = (line[b.place] ?? 0) + a.entry * b.entry;
+        const at = a.place * size + b.place;
+        products[at] = (products[at] ?? 0) + a.entry * b.entry;
       }
     }
   });
-  return { n: values.length, products, levels };
+  return { n: values.length, products, size, levels, starts };
 }

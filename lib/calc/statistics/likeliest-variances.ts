@@ -10,7 +10,8 @@ export interface Likeliest extends Likelihood {
 export const LEAST_REST = 1e-9;
 
 const MOST_STEPS = 200;
-const SETTLED = 1e-10;
+/** A step that promises to raise the log likelihood by less than this is the end. */
+const SETTLED = 1e-13;
 const SHORTEST = 1e-8;
 
 /**
@@ -21,15 +22,21 @@ const SHORTEST = 1e-8;
  * @param data - Sums of products of values whose own variance is 1.
  * @param start - Variances to start from.
  * @param held - Place of a variance that is to stay as it is, where one is.
+ * @param settled - Rise of the log likelihood that is not worth another step.
  * @returns Variances and their likelihood.
  * @source Searle, Casella and McCulloch 1992, section 8.3 (docs/sources.md#searle-1992)
  */
-export function likeliestVariances(data: FactorProducts, start: readonly number[], held: number | null): Likeliest {
+export function likeliestVariances(
+  data: FactorProducts,
+  start: readonly number[],
+  held: number | null,
+  settled: number = SETTLED,
+): Likeliest {
   let here: Likeliest = { variances: start, ...restrictedLikelihood(data, start) };
   for (let step = 0; step < MOST_STEPS; step++) {
     const move = scoringStep(here, held);
-    const largest = Math.max(...move.map(Math.abs));
-    if (largest <= SETTLED) break;
+    const promised = move.reduce((sum, by, i) => sum + by * (here.slopes[i] ?? 0), 0) / 2;
+    if (promised <= settled) break;
     const next = uphill(data, here, move);
     if (next === null) break;
     here = next;

@@ -10,14 +10,17 @@ export const POOLING_RANGE = {
   estimate: { unit: "", min: -1e12, max: 1e12 },
 } as const;
 
-export interface PartialPooling {
-  /** Posterior mean and sd of the mean of all units there could be. */
-  readonly mean: number;
-  readonly meanSd: number;
+export interface PooledSpread {
   /** Posterior median of the sd between units, and the interval that holds it with 80 %. */
   readonly betweenSd: number;
   readonly betweenLow80: number;
   readonly betweenHigh80: number;
+}
+
+export interface PartialPooling extends PooledSpread {
+  /** Posterior mean and sd of the mean of all units there could be. */
+  readonly mean: number;
+  readonly meanSd: number;
   readonly units: readonly {
     readonly mean: number;
     readonly sd: number;
@@ -44,22 +47,42 @@ export interface PartialPooling {
  * partialPooling([{ estimate: 28, standardError: 15 }, { estimate: 8, standardError: 10 }, { estimate: -3, standardError: 16 }]);
  */
 export function partialPooling(units: readonly PooledUnit[]): PartialPooling {
+  requireUnits(units);
+  const nodes = betweenUnits(units);
+  const mean = momentsOf(nodes.map(({ weight, mean: centre, variance }) => ({ weight, centre, variance })));
+  return {
+    mean: mean.mean,
+    meanSd: mean.sd,
+    ...spreadOf(nodes),
+    units: units.map((unit) => pooled(unit, nodes)),
+  };
+}
+
+/**
+ * Finds the sd between like units as partialPooling does, without drawing any of them towards the others.
+ *
+ * @param units - Estimate of each unit and its standard error.
+ * @returns Posterior median of the sd between units and its 80 % interval.
+ * @validRange As partialPooling.
+ * @throws {@link OutOfRangeError} as partialPooling does.
+ * @source Gelman and others 2013, section 5.4 (docs/sources.md#gelman-2013)
+ */
+export function pooledSpread(units: readonly PooledUnit[]): PooledSpread {
+  requireUnits(units);
+  return spreadOf(betweenUnits(units));
+}
+
+function requireUnits(units: readonly PooledUnit[]): void {
   requireInRange("number of units", units.length, POOLING_RANGE.units);
   for (const { estimate, standardError } of units) {
     requireInRange("estimate", estimate, POOLING_RANGE.estimate);
     requireInRange("standard error", standardError, POOLING_RANGE.standardError);
   }
-  const nodes = betweenUnits(units);
-  const mean = momentsOf(nodes.map(({ weight, mean: centre, variance }) => ({ weight, centre, variance })));
+}
+
+function spreadOf(nodes: readonly Weighted[]): PooledSpread {
   const spread = (probability: number): number => spreadQuantile(nodes, probability);
-  return {
-    mean: mean.mean,
-    meanSd: mean.sd,
-    betweenSd: spread(0.5),
-    betweenLow80: spread(0.1),
-    betweenHigh80: spread(0.9),
-    units: units.map((unit) => pooled(unit, nodes)),
-  };
+  return { betweenSd: spread(0.5), betweenLow80: spread(0.1), betweenHigh80: spread(0.9) };
 }
 
 function pooled({ estimate, standardError }: PooledUnit, nodes: readonly Weighted[]): PartialPooling["units"][number] {

@@ -1,6 +1,6 @@
 import { OutOfRangeError, requireInRange } from "../errors";
 import { solveLinear } from "../numerics";
-import { factorProducts } from "./factor-products";
+import { type FactorProducts, factorProducts } from "./factor-products";
 import { confounded } from "./confounded";
 import { LEAST_REST, likeliestVariances, type Likeliest } from "./likeliest-variances";
 import { SAMPLE_VALUE_RANGE, sampleOf } from "./sample";
@@ -99,8 +99,7 @@ export function variancePartition({
   const start = [...present, "residual"].map(() => 1 / (present.length + 1));
   const best = likeliestVariances(data, start, null);
   if ((best.variances.at(-1) ?? 0) <= 2 * LEAST_REST) return { ok: false, reason: "no-residual", together: [] };
-  const component = (place: number): Omit<VarianceComponent, "levels"> =>
-    componentOf(best, place, varianceLimits(data, best, place), scale);
+  const component = (place: number): Omit<VarianceComponent, "levels"> => componentOf(data, best, place, scale);
   const ofFactor = (factor: PartitionFactor): VarianceComponent | null => {
     const place = present.indexOf(factor);
     return place < 0 ? null : { ...component(place), levels: data.levels[place] ?? 0 };
@@ -117,17 +116,20 @@ export function variancePartition({
 }
 
 function componentOf(
-  { variances, information }: Likeliest,
+  data: FactorProducts,
+  best: Likeliest,
   place: number,
-  { low, high }: { readonly low: number; readonly high: number | null },
   scale: number,
 ): Omit<VarianceComponent, "levels"> {
   const square = scale ** 2;
+  const { variances } = best;
   const variance = variances[place] ?? 0;
+  const standardError = errorOf(best.information, place);
+  const { low, high } = varianceLimits(data, best, place, standardError);
   return {
     variance: square * variance,
     share: variance / variances.reduce((sum, value) => sum + value, 0),
-    standardError: square * errorOf(information, place),
+    standardError: square * standardError,
     low80: square * low,
     high80: high === null ? null : square * high,
   };

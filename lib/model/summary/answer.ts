@@ -41,16 +41,12 @@ const GROUP_OF: Readonly<Record<Grouping, (brew: BrewAmongOthers) => string>> = 
 /** No reading is exact, whatever it states. */
 const LEAST_SD = 1e-6;
 
-/** More levels than these are not split while somebody waits. */
-const MOST_LEVELS = 60;
+/** More levels than these are not split while somebody waits: the time grows with their cube where many cross many. */
+const MOST_LEVELS = 100;
 
 /** Answers a question from what the brews come to. */
 export function answerOf(question: ComparisonQuestion, brews: readonly BrewAmongOthers[]): ComparisonAnswer {
-  const nameOf = brewNames(brews);
-  const asked = brews.flatMap((brew): AskedBrew[] => {
-    const figure = figureOf(brew, question.quantity);
-    return figure === null ? [] : [{ brew, name: nameOf(brew), figure }];
-  });
+  const asked = askedBrews(question, brews);
   const measured = asked.filter(({ figure }) => figure.measured !== null);
   const results = measured.flatMap(({ brew, figure: { measured: value, measuredSd, planned } }) =>
     value === null
@@ -70,6 +66,19 @@ export function answerOf(question: ComparisonQuestion, brews: readonly BrewAmong
     compared,
     partition: partitionOf(compared, measured),
   };
+}
+
+/** The brews in which the number that is asked for was measured, in the order of the brews. */
+export function measuredBrews(question: ComparisonQuestion, brews: readonly BrewAmongOthers[]): readonly AskedBrew[] {
+  return askedBrews(question, brews).filter(({ figure }) => figure.measured !== null);
+}
+
+function askedBrews({ quantity }: ComparisonQuestion, brews: readonly BrewAmongOthers[]): readonly AskedBrew[] {
+  const nameOf = brewNames(brews);
+  return brews.flatMap((brew): AskedBrew[] => {
+    const figure = figureOf(brew, quantity);
+    return figure === null ? [] : [{ brew, name: nameOf(brew), figure }];
+  });
 }
 
 function partitionOf(compared: BrewsCompared | null, measured: readonly AskedBrew[]): BrewPartition {

@@ -1,4 +1,5 @@
 import "server-only";
+import type { QuantityId } from "@/lib/calc/ledger";
 import { BREW_STATES } from "@/lib/model/brew";
 import { brewCurves, brewSummary } from "@/lib/model/summary/brew-summary";
 import { MOST_BREWS, type BrewFilter } from "@/lib/model/summary/brew-filter";
@@ -32,6 +33,12 @@ interface Row {
   readonly curves: string | null;
 }
 
+interface Parts {
+  readonly withCurves?: boolean;
+  /** Of each summary only this figure and the counts, where many are read to be held against each other by it. */
+  readonly onlyFigure?: QuantityId | null;
+}
+
 /**
  * The brews of a club that pass a filter, the latest first, each with what it comes to. Of those whose summary is stale
  * some are made anew at once; the others have none, so that nothing stale is taken for fresh.
@@ -39,11 +46,11 @@ interface Row {
 export async function listSummaries(
   member: Member,
   filter: BrewFilter,
-  { withCurves = false }: { readonly withCurves?: boolean } = {},
+  parts: Parts = {},
 ): Promise<readonly BrewAmongOthers[]> {
   const { spaceId, userId } = member;
   const find = (asked: BrewFilter): Promise<readonly Row[]> =>
-    inSpace(spaceId, userId, (tx) => findRows(tx, spaceId, asked, withCurves));
+    inSpace(spaceId, userId, (tx) => findRows(tx, spaceId, asked, parts));
   const rows = await find(filter);
   const stale = rows.flatMap(({ id, summary }) => (summary === null ? [id] : [])).slice(0, MADE_FOR_A_READER);
   await remakeEach(spaceId, stale);
@@ -59,7 +66,7 @@ function findRows(
   tx: SpaceTransaction,
   spaceId: string,
   filter: BrewFilter,
-  withCurves: boolean,
+  { withCurves = false, onlyFigure = null }: Parts,
 ): Promise<readonly Row[]> {
   const { recipeId = null, sharedBrewId = null, brewerId = null, state = null, from = null, to = null } = filter;
   const ids = filter.ids ?? null;
@@ -69,7 +76,12 @@ function findRows(
            b.brewer_user_id::text AS "brewerId", b.equipment_id::text AS "equipmentId",
            b.equipment_snapshot ->> 'name' AS "equipmentName",
            b.equipment_snapshot #>> '{mash,kind}' AS "equipmentKind", b.state, b.started_at AS "startedAt",
-           CASE WHEN NOT s.is_stale AND s.calc_version = ${MADE_WITH} THEN s.summary::text END AS summary,
+           CASE WHEN s.is_stale IS DISTINCT FROM false OR s.calc_version <> ${MADE_WITH} THEN NULL
+                WHEN ${onlyFigure}::text IS NULL THEN s.summary::text
+                ELSE jsonb_build_object(
+                  'figures', jsonb_path_query_array(s.summary, '$.figures[*] ? (@.quantity == $asked)',
+                                                    jsonb_build_object('asked', ${onlyFigure}::text)),
+                  'account', NULL, 'suspects', '[]'::jsonb, 'counts', s.summary -> 'counts')::text END AS summary,
            CASE WHEN ${withCurves} AND NOT s.is_stale AND s.calc_version = ${MADE_WITH}
                 THEN s.curves::text END AS curves
     FROM brew b

@@ -3,7 +3,7 @@ import { QUANTITIES } from "@/lib/calc/ledger";
 import type { Preferences } from "@/lib/model/preferences";
 import { brewNames, type ComparisonAnswer } from "@/lib/model/summary/answer";
 import type { BrewAmongOthers } from "@/lib/model/summary/compared-brew";
-import { inOrder, orderOf } from "@/lib/model/summary/result-order";
+import { resultPage } from "@/lib/model/summary/result-page";
 import { ExplainedCall } from "../explained-call";
 import { PageLinks } from "../page-links";
 import { AccountsSideBySide } from "./accounts-side-by-side";
@@ -18,10 +18,6 @@ import { PartitionSection } from "./partition-section";
 import { ResultsTable } from "./results-table";
 import { StrayLine } from "./stray-line";
 
-/** As many as stand below each other at once. */
-const ROWS = 40;
-/** Pictures of their own are drawn for the first of a page only. */
-const PICTURES = 24;
 /** An explanation opens the call; its inputs are those of the first brew, so a few brews show how it comes about. */
 const EXPLAINED = 40;
 
@@ -45,10 +41,7 @@ export function ComparisonView(props: ComparisonViewProps): ReactElement {
   const scale = comparedScale(question.as, dimension, preferences);
   const base = measured.reduce((sum, { figure }) => sum + figure.planned, 0) / measured.length;
   const strays = new Set(compared.outliers.ok ? compared.outliers.stray.map(({ id }) => id) : []);
-  const order = orderOf(asked);
-  const pages = Math.ceil(measured.length / ROWS);
-  const page = Math.min(pages, Math.max(1, Math.floor(Number(asked["page"] ?? 1)) || 1));
-  const rows = inOrder(measured, order).slice((page - 1) * ROWS, page * ROWS);
+  const { order, page, pages, rows, drawn } = resultPage(measured, asked);
   const hrefOf = (change: object): string => `${path}?${new URLSearchParams({ ...asked, ...change }).toString()}`;
   const nameOf = brewNames(brews);
   const shown = { scale, base, preferences };
@@ -79,7 +72,7 @@ export function ComparisonView(props: ComparisonViewProps): ReactElement {
       <AccountsSideBySide brews={rows} {...{ home, preferences }} />
       <section aria-labelledby="curves" className="mt-10">
         <h2 id="curves">Curves</h2>
-        <Curves rows={rows.slice(0, PICTURES)} preferences={preferences} />
+        <Curves rows={drawn} preferences={preferences} />
       </section>
     </>
   );

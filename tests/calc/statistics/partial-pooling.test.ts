@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { normalCdf, partialPooling, type PooledUnit } from "@/lib/calc/statistics";
+import { pooledSpread } from "@/lib/calc/statistics/partial-pooling";
 import { EIGHT_SCHOOLS, EIGHT_SCHOOLS_MEDIANS } from "../../reference/eight-schools";
 import { expectWithin } from "../../support/expect-within";
 
@@ -52,6 +53,17 @@ interface Brute {
   /** Probability below the lower 80 % limit. */
   readonly below: readonly number[];
 }
+
+describe("pooledSpread", () => {
+  it("is the spread of the whole pooling, with the same refusals", () => {
+    const { betweenSd, betweenLow80, betweenHigh80 } = partialPooling(EIGHT_SCHOOLS);
+    expect(pooledSpread(EIGHT_SCHOOLS)).toEqual({ betweenSd, betweenLow80, betweenHigh80 });
+    expect(() => pooledSpread(EIGHT_SCHOOLS.slice(0, 2))).toThrow("number of units 2 is outside 3 to 500");
+    expect(() => pooledSpread(EIGHT_SCHOOLS.map((unit) => ({ ...unit, standardError: 0 })))).toThrow(
+      "standard error 0",
+    );
+  });
+});
 
 describe("partialPooling", () => {
   it("comes to the printed medians of eight schools (BDA3, table 5.3)", () => {

@@ -39,6 +39,29 @@ function logLikelihood([ofA, ofB, rest]: readonly [number, number, number]): num
   return -(logDeterminant + Math.log(ones) + squares - cross ** 2 / ones) / 2;
 }
 
+/** The largest value of a function with one summit, by golden section. */
+function summit(f: (x: number) => number, from: number, to: number): number {
+  const golden = (Math.sqrt(5) - 1) / 2;
+  let [low, high] = [from, to];
+  while (high - low > 1e-4) {
+    const [left, right] = [high - golden * (high - low), low + golden * (high - low)];
+    if (f(left) > f(right)) high = right;
+    else low = left;
+  }
+  return f((low + high) / 2);
+}
+
+/** The likelihood with one variance held and the two others wherever it is largest, between e^-4 and e^14. */
+function profile(place: number, held: number): number {
+  const others = [0, 1, 2].filter((i) => i !== place);
+  const at = (x: number, y: number): number => {
+    const all = [held, held, held];
+    others.forEach((i, k) => (all[i] = Math.exp(k === 0 ? x : y)));
+    return logLikelihood([all[0] ?? 0, all[1] ?? 0, all[2] ?? 0]);
+  };
+  return summit((x) => summit((y) => at(x, y), -4, 14), -4, 14);
+}
+
 describe("variancePartition of an unbalanced layout", () => {
   const partition = variancePartition({
     observations: ROWS.map(({ a, b, value }) => ({ value, brewer: a, equipment: b, revision: "1" })),
@@ -67,5 +90,15 @@ describe("variancePartition of an unbalanced layout", () => {
       const [up, down] = [fall(place, Math.exp(0.01)), fall(place, Math.exp(-0.01))];
       expect(Math.abs(up - down)).toBeLessThan(0.02 * (up + down));
     }
+  });
+
+  it("ends each interval where the likelihood, worked from its definition, has fallen by χ² of 80 %", () => {
+    // χ² of 80 % on one degree of freedom is 1.642 (NIST e-Handbook).
+    [brewer, equipment, residual].forEach(({ low80, high80 }, place) => {
+      for (const end of [low80, high80 ?? NaN]) {
+        const fall = 2 * (logLikelihood(best) - profile(place, end));
+        expect(Math.abs(fall - 1.642)).toBeLessThan(0.001);
+      }
+    });
   });
 });

@@ -1,13 +1,12 @@
 import { randomUUID } from "node:crypto";
 import type { Metadata } from "next";
 import Link from "next/link";
-import { answerOf } from "@/lib/model/summary/answer";
 import { filterOf } from "@/lib/model/summary/brew-filter";
 import { askedOf, questionOf } from "@/lib/model/summary/question";
 import { roleMay } from "@/lib/model/roles";
 import { listComparisons } from "@/lib/server/comparisons/reads";
 import { requireMember } from "@/lib/server/session";
-import { listSummaries } from "@/lib/server/summaries/reads";
+import { listAcross } from "@/lib/server/summaries/across";
 import { ComparisonView } from "@/lib/ui/across/comparison-view";
 import { QuestionForm } from "@/lib/ui/across/question-form";
 import { saveComparisonAction } from "./actions";
@@ -28,8 +27,8 @@ export default async function ComparisonsPage({ params, searchParams }: Comparis
   const member = await requireMember(space);
   const asked = askedOf(await searchParams);
   const question = questionOf(asked);
-  const [brews, saved, choices] = await Promise.all([
-    listSummaries(member, filterOf(question), { withCurves: true }),
+  const [{ brews, answer }, saved, choices] = await Promise.all([
+    listAcross(member, filterOf(question), { question, asked }),
     listComparisons(member),
     readChoices(member),
   ]);
@@ -47,11 +46,7 @@ export default async function ComparisonsPage({ params, searchParams }: Comparis
         <p className="mt-6">No brew is as asked.</p>
       ) : (
         <>
-          <ComparisonView
-            {...{ home, asked, brews, preferences }}
-            path={`${home}/comparisons`}
-            answer={answerOf(question, brews)}
-          />
+          <ComparisonView {...{ home, asked, brews, answer, preferences }} path={`${home}/comparisons`} />
           <ExportLinks home={home} question={question} />
         </>
       )}

@@ -1,9 +1,8 @@
 import type { Metadata } from "next";
 import Link from "next/link";
-import { answerOf } from "@/lib/model/summary/answer";
 import { filterOf } from "@/lib/model/summary/brew-filter";
 import { addressOfQuestion, askedOf } from "@/lib/model/summary/question";
-import { listSummaries } from "@/lib/server/summaries/reads";
+import { listAcross } from "@/lib/server/summaries/across";
 import { ComparisonView } from "@/lib/ui/across/comparison-view";
 import { Day } from "@/lib/ui/day";
 import { deleteComparisonAction, renameComparisonAction } from "../actions";
@@ -25,7 +24,8 @@ export default async function SavedComparisonPage({ params, searchParams }: Save
   const { space, comparison } = await params;
   const { member, saved } = await readComparison(space, comparison);
   const { id, name, question, lockVersion } = saved;
-  const brews = await listSummaries(member, filterOf(question), { withCurves: true });
+  const asked = askedOf(await searchParams);
+  const { brews, answer } = await listAcross(member, filterOf(question), { question, asked });
   const home = `/s/${space}`;
   return (
     <>
@@ -38,10 +38,8 @@ export default async function SavedComparisonPage({ params, searchParams }: Save
         <p className="mt-6">No brew is as asked.</p>
       ) : (
         <ComparisonView
-          {...{ home, brews }}
-          asked={askedOf(await searchParams)}
+          {...{ home, asked, brews, answer }}
           path={`${home}/comparisons/${id}`}
-          answer={answerOf(question, brews)}
           preferences={member.preferences}
         />
       )}

@@ -1,8 +1,7 @@
 import type { Metadata } from "next";
 import Link from "next/link";
-import { answerOf } from "@/lib/model/summary/answer";
 import { askedOf, questionOf } from "@/lib/model/summary/question";
-import { listSummaries } from "@/lib/server/summaries/reads";
+import { listAcross } from "@/lib/server/summaries/across";
 import { ComparisonView } from "@/lib/ui/across/comparison-view";
 import { EmptyState } from "@/lib/ui/empty-state";
 import { QuestionForm } from "@/lib/ui/across/question-form";
@@ -22,8 +21,8 @@ export default async function SharedBrewComparisonPage({ params, searchParams }:
   const { space, sharedBrew } = await params;
   const { member, shared } = await readSharedBrew(space, sharedBrew);
   const asked = askedOf(await searchParams);
-  const brews = await listSummaries(member, { sharedBrewId: sharedBrew }, { withCurves: true });
   const question = questionOf(asked);
+  const { brews, answer } = await listAcross(member, { sharedBrewId: sharedBrew }, { question, asked });
   const home = `/s/${space}`;
   const path = `${home}/shared-brews/${sharedBrew}`;
   return (
@@ -40,9 +39,8 @@ export default async function SharedBrewComparisonPage({ params, searchParams }:
         <>
           <QuestionForm question={question} />
           <ComparisonView
-            {...{ home, asked, brews }}
+            {...{ home, asked, brews, answer }}
             path={`${path}/comparison`}
-            answer={answerOf(question, brews)}
             preferences={member.preferences}
           />
         </>
