@@ -156,6 +156,7 @@ export const LEFT_OUT: Readonly<Record<string, string>> = {
   score_sheet: "Tastings stay here until judging is finished: a file could show what is blind.",
   order_late_wish: "What was asked late is told in the history of its order, which comes as it became.",
   alarm_due: "Alarms are made from the timers of the log, and are of their moment.",
+  brew_mark: "Marks say that a summary has to be made anew, and all are.",
   brew_summary: "What a brew comes to is made anew from its log.",
   idempotency: "Answers to requests that are sent twice are kept for a day only.",
   outbox: "Messages on their way stay on it.",

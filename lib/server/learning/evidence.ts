@@ -47,7 +47,9 @@ function findRows({ spaceId, userId }: Member, equipmentIds: readonly string[]):
     userId,
     (tx) => tx.$queryRaw<Row[]>`
       SELECT b.id::text, b.title, b.equipment_id::text AS "equipmentId", b.started_at AS "startedAt",
-             COALESCE(NOT s.is_stale AND s.calc_version = ${MADE_WITH}, false) AS "isFresh", s.evidence::text
+             COALESCE(s.calc_version = ${MADE_WITH}, false)
+               AND NOT EXISTS (SELECT FROM brew_mark m WHERE m.space_id = b.space_id AND m.brew_id = b.id) AS "isFresh",
+             s.evidence::text
       FROM brew b LEFT JOIN brew_summary s ON s.space_id = b.space_id AND s.brew_id = b.id
       WHERE b.space_id = ${spaceId}::uuid AND b.equipment_id = ANY (${equipmentIds}::uuid[])
         AND b.dropped_at IS NULL AND b.started_at IS NOT NULL

@@ -76,16 +76,16 @@ function findRows(
            b.brewer_user_id::text AS "brewerId", b.equipment_id::text AS "equipmentId",
            b.equipment_snapshot ->> 'name' AS "equipmentName",
            b.equipment_snapshot #>> '{mash,kind}' AS "equipmentKind", b.state, b.started_at AS "startedAt",
-           CASE WHEN s.is_stale IS DISTINCT FROM false OR s.calc_version <> ${MADE_WITH} THEN NULL
+           CASE WHEN s.summary IS NULL THEN NULL
                 WHEN ${onlyFigure}::text IS NULL THEN s.summary::text
                 ELSE jsonb_build_object(
                   'figures', jsonb_path_query_array(s.summary, '$.figures[*] ? (@.quantity == $asked)',
                                                     jsonb_build_object('asked', ${onlyFigure}::text)),
                   'account', NULL, 'suspects', '[]'::jsonb, 'counts', s.summary -> 'counts')::text END AS summary,
-           CASE WHEN ${withCurves} AND NOT s.is_stale AND s.calc_version = ${MADE_WITH}
-                THEN s.curves::text END AS curves
+           CASE WHEN ${withCurves} THEN s.curves::text END AS curves
     FROM brew b
-    LEFT JOIN brew_summary s ON s.space_id = b.space_id AND s.brew_id = b.id
+    LEFT JOIN brew_summary s ON s.space_id = b.space_id AND s.brew_id = b.id AND s.calc_version = ${MADE_WITH}
+      AND NOT EXISTS (SELECT FROM brew_mark m WHERE m.space_id = b.space_id AND m.brew_id = b.id)
     LEFT JOIN shared_brew sb ON sb.space_id = b.space_id AND sb.id = b.shared_brew_id
     WHERE b.space_id = ${spaceId}::uuid AND b.dropped_at IS NULL
       AND (${recipeId}::uuid IS NULL OR b.recipe_id = ${recipeId}::uuid)

@@ -33,15 +33,18 @@ const COLUMNS = {
  */
 export function remakeSummary(spaceId: string, brewId: string): Promise<void> {
   return inSpace(spaceId, NOBODY, async (tx) => {
-    // Before the log is read: then what is made holds at least all that this revision counts.
-    const rev = await presentRevision(tx, spaceId, brewId);
-    const made = rev === null ? null : await makeSummary(tx, spaceId, brewId);
-    if (rev === null || made === null) return;
+    const rev = await nextRevision(tx, spaceId, brewId);
+    if (rev === null) return;
+    // Before the log is read: then what is made holds at least all that these marks stand for.
+    const marks = await tx.brewMark.findMany({ where: { spaceId, brewId }, select: { id: true } });
+    const made = await makeSummary(tx, spaceId, brewId);
+    if (made === null) return;
     await keepSummary(tx, { spaceId, brewId, rev, made });
+    await tx.brewMark.deleteMany({ where: { spaceId, brewId, id: { in: marks.map(({ id }) => id) } } });
   });
 }
 
-/** Keeps what was made of a revision, unless something later is kept already. */
+/** Keeps what was made, unless something later is kept already. */
 export async function keepSummary(
   tx: SpaceTransaction,
   a: { readonly spaceId: string; readonly brewId: string; readonly rev: bigint; readonly made: Made },
@@ -52,8 +55,7 @@ export async function keepSummary(
     SET summary = ${JSON.stringify(summary)}::jsonb, curves = ${JSON.stringify(curves)}::jsonb,
         evidence = ${evidence === null ? null : JSON.stringify(evidence)}::jsonb,
         calc_version = ${MADE_WITH}, made_rev = ${a.rev}, made_at = now()
-    WHERE space_id = ${a.spaceId}::uuid AND brew_id = ${a.brewId}::uuid
-      AND (made_rev < ${a.rev} OR (made_rev = ${a.rev} AND calc_version <> ${MADE_WITH}))`;
+    WHERE space_id = ${a.spaceId}::uuid AND brew_id = ${a.brewId}::uuid AND made_rev < ${a.rev}`;
 }
 
 /** What a brew comes to by what is in the database now; null where there is no such brew. */
@@ -75,20 +77,17 @@ export async function makeSummary(tx: SpaceTransaction, spaceId: string, brewId:
   });
 }
 
-/** The revision of a brew and its log; a brew from before there were summaries gets its row now. */
-async function presentRevision(tx: SpaceTransaction, spaceId: string, brewId: string): Promise<bigint | null> {
-  const find = async (): Promise<bigint | null> => {
-    const found = await tx.brewSummary.findUnique({
-      where: { spaceId_brewId: { spaceId, brewId } },
-      select: { sourceRev: true },
-    });
-    return found?.sourceRev ?? null;
-  };
-  const found = await find();
-  if (found !== null) return found;
+/**
+ * The number of the summary that is made now; null where there is no such brew. Until it is kept nobody else makes one, so
+ * that what was made earlier never takes the place of what was made later; those who write do not wait.
+ */
+async function nextRevision(tx: SpaceTransaction, spaceId: string, brewId: string): Promise<bigint | null> {
   await tx.$executeRaw`
     INSERT INTO brew_summary (space_id, brew_id)
     SELECT space_id, id FROM brew WHERE space_id = ${spaceId}::uuid AND id = ${brewId}::uuid
     ON CONFLICT DO NOTHING`;
-  return find();
+  const [found] = await tx.$queryRaw<{ rev: bigint }[]>`
+    SELECT made_rev + 1 AS rev FROM brew_summary
+    WHERE space_id = ${spaceId}::uuid AND brew_id = ${brewId}::uuid FOR UPDATE`;
+  return found?.rev ?? null;
 }

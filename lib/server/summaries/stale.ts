@@ -18,7 +18,8 @@ export async function remakeStale(spaceId: string, restS: number = REST_S): Prom
       SELECT b.id::text FROM brew b LEFT JOIN brew_summary s ON s.space_id = b.space_id AND s.brew_id = b.id
       WHERE b.space_id = ${spaceId}::uuid
         AND (s.brew_id IS NULL OR s.calc_version IS DISTINCT FROM ${MADE_WITH}
-             OR (s.is_stale AND s.made_at <= now() - make_interval(secs => ${restS}::float8)))
+             OR (EXISTS (SELECT FROM brew_mark m WHERE m.space_id = b.space_id AND m.brew_id = b.id)
+                 AND s.made_at <= now() - make_interval(secs => ${restS}::float8)))
       ORDER BY b.id LIMIT ${MOST_AT_ONCE}`,
   );
   await remakeEach(
