@@ -1,4 +1,12 @@
-import { brew, type Ambient, type Equipment, type Ledger, type QuantityId, type Recipe } from "@/lib/calc/ledger";
+import {
+  brew,
+  brewWithWater,
+  type Ambient,
+  type Equipment,
+  type Ledger,
+  type QuantityId,
+  type Recipe,
+} from "@/lib/calc/ledger";
 import { garageKettle, paleAle, sameDay } from "./brewing-fixtures";
 
 interface Changes {
@@ -46,3 +54,16 @@ export const exactly = <Q extends number>(value: Q): { value: Q; sd: number; fro
   from: "stated",
   count: 0,
 });
+
+/** What this kettle makes of the planned water when one of its figures is not as stated. */
+export function brewedOtherwise(changes: Changes): Ledger {
+  const planned = brewed();
+  const kilograms = (id: "water.mash" | "water.sparge"): number => 0.9982 * valueOf(planned, id);
+  const outcome = brewWithWater({
+    ...brewInput(changes),
+    mashWaterKg: kilograms("water.mash"),
+    spargeKg: kilograms("water.sparge"),
+  });
+  if (!outcome.ok) throw new Error(outcome.reason);
+  return outcome.ledger;
+}

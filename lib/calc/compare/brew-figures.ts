@@ -1,22 +1,13 @@
 import { MOST_ATTENUATION } from "../alcohol";
 import { waterDensity } from "../gravity";
 import { celsius } from "../units";
+import { PLAN_FIGURES } from "./balance-variables";
 import { residualExtractKg } from "./measured-wort";
 import type { PlannedBrew } from "./planned-brew";
 import { litresOf, waterMass } from "./wort-mass";
 
 /** What a brew can be told by from the mash water to the package: all readings of the balances follow from these. */
-export const BREW_FIGURES = [
-  "water.mash",
-  "spargeL",
-  "dissolvedKg",
-  "lauterLostKg",
-  "retainedKg",
-  "evaporatedKg",
-  "leftKg",
-  "beerLeftL",
-  "attenuation",
-] as const;
+export const BREW_FIGURES = ["water.mash", ...PLAN_FIGURES, "attenuation"] as const;
 
 export type BrewFigureId = (typeof BREW_FIGURES)[number];
 export type BrewFigures = Readonly<Record<BrewFigureId, number>>;

@@ -1,13 +1,11 @@
 import "server-only";
+import { NOBODY } from "../nobody";
 import { fermentationOf } from "@/lib/model/cellar/fermentation";
 import { remindersOf, type Reminder, type ReminderKind } from "@/lib/model/cellar/reminders";
 import { equipmentInput } from "@/lib/model/equipment";
 import { directory, inSpace, type SpaceTransaction } from "../db";
 import { tell } from "../notices/writes";
 import { CELLAR_COLUMNS, toFermenting } from "./fermenting-brew";
-
-/** Whoever works in a space without being one of its people. */
-const NOBODY = "00000000-0000-0000-0000-000000000000";
 
 /** Tells the brewers of every space what their fermentations ask for by now, each thing once. Says how much was told. */
 export async function remindBrewers(now: Date): Promise<number> {

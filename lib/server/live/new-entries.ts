@@ -1,12 +1,11 @@
 import "server-only";
+import { NOBODY } from "../nobody";
 import type { LogEntry } from "@/lib/model/log/log-entry";
 import { displayNames } from "../accounts/names";
 import { inSpace } from "../db";
 import { toEntries } from "../log/entries";
 import type { EventRow } from "../log/event-row";
 
-/** Whoever works in a space without being one of its people: the log shows everybody of the club the same. */
-const NOBODY = "00000000-0000-0000-0000-000000000000";
 const FIRST_ID = "00000000-0000-0000-0000-000000000000";
 
 /**

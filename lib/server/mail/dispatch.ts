@@ -1,4 +1,5 @@
 import "server-only";
+import { NOBODY } from "../nobody";
 import { z } from "zod";
 import { recordId } from "@/lib/model/written";
 import { directory, inSpace } from "../db";
@@ -11,9 +12,6 @@ const LEASE_S = 300;
 const FIRST_WAIT_S = 60;
 const LONGEST_WAIT_S = 6 * 3600;
 const MOST_ATTEMPTS = 12;
-
-/** Whoever works in a space without being one of its people: it sees what names no person. */
-const NOBODY = "00000000-0000-0000-0000-000000000000";
 
 const body = z.strictObject({ noticeId: recordId, userId: recordId });
 

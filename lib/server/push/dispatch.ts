@@ -1,4 +1,5 @@
 import "server-only";
+import { NOBODY } from "../nobody";
 import type { PushPayload } from "@/lib/model/push/push-input";
 import { directory, inSpace } from "../db";
 import { pushKeys } from "./keys";
@@ -10,8 +11,6 @@ const FIRST_WAIT_S = 15;
 const MOST_ATTEMPTS = 4;
 /** Later than that it wakes nobody: the brewer has long looked, or the server was away. */
 const STALE_MS = 15 * 60_000;
-/** Whoever works in a space without being one of its people. */
-const NOBODY = "00000000-0000-0000-0000-000000000000";
 
 interface Claimed {
   readonly brewId: string;

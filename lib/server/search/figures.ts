@@ -1,11 +1,11 @@
 import "server-only";
+import { NOBODY } from "../nobody";
 import { OutOfRangeError } from "@/lib/calc/errors";
 import { brew, type Ledger, type QuantityId } from "@/lib/calc/ledger";
 import { recipeContent, type RecipeContent } from "@/lib/model/recipe-content";
 import { CALC_VERSION } from "../calc-version";
 import { directory, inSpace, type SpaceTransaction } from "../db";
 
-const NOBODY = "00000000-0000-0000-0000-000000000000";
 const AT_ONCE = 50;
 
 /**

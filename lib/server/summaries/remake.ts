@@ -1,4 +1,5 @@
 import "server-only";
+import { NOBODY } from "../nobody";
 import { ambientInput } from "@/lib/model/ambient";
 import { equipmentInput } from "@/lib/model/equipment";
 import { brewReadings } from "@/lib/model/log/brew-readings";
@@ -10,9 +11,6 @@ import { inSpace, type SpaceTransaction } from "../db";
 import { toEntries } from "../log/entries";
 import { EVENT_COLUMNS } from "../log/event-row";
 import { MADE_WITH } from "./made-with";
-
-/** Whoever works in a space without being one of its people. */
-const NOBODY = "00000000-0000-0000-0000-000000000000";
 
 type Made = ReturnType<typeof summariseBrew>;
 

@@ -1,10 +1,9 @@
 import "server-only";
+import { NOBODY } from "../nobody";
 import { inSpace } from "../db";
 import { MADE_WITH } from "./made-with";
 import { remakeSummary } from "./remake";
 
-/** Whoever works in a space without being one of its people. */
-const NOBODY = "00000000-0000-0000-0000-000000000000";
 /** A brew whose sensors send all the time is not made anew at every reading; who wants to see it does not wait for this. */
 const REST_S = 30;
 const MOST_AT_ONCE = 50;

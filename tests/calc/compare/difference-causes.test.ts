@@ -2,9 +2,9 @@ import { describe, expect, it } from "vitest";
 import { differenceCauses, type ComparedReading, type QuantityCauses } from "@/lib/calc/compare";
 import { namedRuns } from "@/lib/calc/compare/named-runs";
 import { shapleyParts } from "@/lib/calc/compare/shapley";
-import { brewWithWater, intervals, type Ledger } from "@/lib/calc/ledger";
+import { intervals } from "@/lib/calc/ledger";
 import { fraction, litres } from "@/lib/calc/units";
-import { brewed, brewInput, exactly, valueOf } from "../../support/brewed";
+import { brewed, brewedOtherwise, brewInput, exactly, valueOf } from "../../support/brewed";
 import { expectWithin } from "../../support/expect-within";
 import { readingsOf } from "../../support/readings-of";
 
@@ -17,17 +17,6 @@ function of(all: readonly QuantityCauses[], quantity: QuantityCauses["quantity"]
   const found = all.find((each) => each.quantity === quantity);
   if (found === undefined) throw new Error(`nothing of ${quantity}`);
   return found;
-}
-
-function brewedOtherwise(changes: Parameters<typeof brewInput>[0]): Ledger {
-  const water = (id: "water.mash" | "water.sparge") => 0.9982 * valueOf(ledger, id);
-  const outcome = brewWithWater({
-    ...brewInput(changes),
-    mashWaterKg: water("water.mash"),
-    spargeKg: water("water.sparge"),
-  });
-  if (!outcome.ok) throw new Error(outcome.reason);
-  return outcome.ledger;
 }
 
 describe("the division of a difference", () => {

@@ -2,9 +2,9 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { MEASURABLE, reconcile, type ComparedReading, type ReconciledLedger } from "@/lib/calc/compare";
 import { wortDensity } from "@/lib/calc/gravity";
-import { brew, brewWithWater, intervals, type Ledger } from "@/lib/calc/ledger";
+import { brew, intervals } from "@/lib/calc/ledger";
 import { celsius, degreesPlato, fraction, litres } from "@/lib/calc/units";
-import { brewed, brewInput, exactly, valueOf } from "../../support/brewed";
+import { brewed, brewedOtherwise, brewInput, exactly, valueOf } from "../../support/brewed";
 import { expectWithin } from "../../support/expect-within";
 import { days, kettles, recipes } from "../../support/random-brews";
 import { readingsOf } from "../../support/readings-of";
@@ -18,18 +18,6 @@ function quantityOf({ reconciled }: ReconciledLedger, id: ReconciledLedger["reco
   const found = reconciled.find(({ quantity }) => quantity === id);
   if (found === undefined) throw new Error(`no ${id}`);
   return found;
-}
-
-/** What this kettle makes of the planned water when one of its figures is not as stated. */
-function brewedOtherwise(changes: Parameters<typeof brewInput>[0]): Ledger {
-  const water = (id: "water.mash" | "water.sparge") => 0.9982 * valueOf(ledger, id);
-  const outcome = brewWithWater({
-    ...brewInput(changes),
-    mashWaterKg: water("water.mash"),
-    spargeKg: water("water.sparge"),
-  });
-  if (!outcome.ok) throw new Error(outcome.reason);
-  return outcome.ledger;
 }
 
 describe("reconcile", () => {

@@ -2,18 +2,8 @@ import { describe, expect, it } from "vitest";
 import { brewEvidence, calibrate, type BrewEvidence, type LearnedFigure } from "@/lib/calc/learn";
 import { FIGURES, type Equipment, type FigureName } from "@/lib/calc/ledger";
 import { brewed, brewInput, valueOf } from "../../support/brewed";
+import { tellingOf } from "../../support/telling-of";
 import { expectPrinted } from "../../support/expect-printed";
-
-/** One estimate of one figure, as evidence. */
-const tellingOf = (name: FigureName, value: number, sd: number): BrewEvidence => ({
-  figures: [name],
-  at: [value],
-  precision: [[sd ** -2]],
-  pull: [0],
-  misfit: 0,
-  readings: 1,
-  leftOut: [],
-});
 
 const { equipment } = brewInput();
 

@@ -1,22 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { driftTest, pool, type BrewEvidence } from "@/lib/calc/learn";
-import { FIGURES, type Equipment, type FigureName } from "@/lib/calc/ledger";
+import { FIGURES, type Equipment } from "@/lib/calc/ledger";
 import { partialPooling } from "@/lib/calc/statistics";
 import { litres } from "@/lib/calc/units";
 import { DYESTUFF } from "../../reference/variance-components";
 import { brewInput } from "../../support/brewed";
+import { tellingOf } from "../../support/telling-of";
 import { expectWithin } from "../../support/expect-within";
-
-/** One estimate of one figure, as evidence. */
-const tellingOf = (name: FigureName, value: number, sd: number): BrewEvidence => ({
-  figures: [name],
-  at: [value],
-  precision: [[sd ** -2]],
-  pull: [0],
-  misfit: 0,
-  readings: 1,
-  leftOut: [],
-});
 
 /** Every figure as typical of its kind. */
 const typical: Equipment = FIGURES.reduce(

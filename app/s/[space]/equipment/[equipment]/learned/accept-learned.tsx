@@ -3,10 +3,9 @@
 import { useRouter } from "next/navigation";
 import { useState, useTransition, type SubmitEvent } from "react";
 import type { FigureName } from "@/lib/calc/ledger";
-import type { ActionResult } from "@/lib/model/action-result";
 import type { LearnedRow } from "@/lib/model/learning/learned-figures";
 import type { Preferences } from "@/lib/model/preferences";
-import type { SaveOutcome } from "@/lib/model/save-outcome";
+import { takenWords } from "@/lib/ui/equipment/taken-words";
 import { Notice } from "@/lib/ui/notice";
 import { SubmitButton } from "@/lib/ui/submit-button";
 import { acceptLearnedAction } from "./actions";
@@ -39,7 +38,7 @@ export function AcceptLearned(props: AcceptLearnedProps) {
   function submit(event: SubmitEvent<HTMLFormElement>): void {
     event.preventDefault();
     startTransition(async () => {
-      setAnswer(wordsOf(await acceptLearnedAction(space, equipmentId, { baseRev: rev, since, accepted })));
+      setAnswer(takenWords(await acceptLearnedAction(space, equipmentId, { baseRev: rev, since, accepted })));
       router.refresh();
     });
   }
@@ -80,13 +79,4 @@ export function AcceptLearned(props: AcceptLearnedProps) {
 /** Whether the profile does not have it already. */
 function isNews({ now, proposed }: LearnedRow): boolean {
   return proposed !== null && (now.from !== "learned" || now.value !== proposed.value || now.sd !== proposed.sd);
-}
-
-function wordsOf(result: ActionResult<SaveOutcome>): string {
-  if (result.status === "refused") return result.message;
-  if (result.status === "invalid") return Object.values(result.fieldErrors).join(". ");
-  const { data } = result;
-  if (data.ok) return `Saved as revision ${String(data.rev)} of the profile. Brews that are planned keep theirs.`;
-  if (data.reason === "unchanged") return "The profile has these figures already; nothing was saved.";
-  return `Somebody saved revision ${String(data.headRev)} of the profile meanwhile, and nothing of yours was saved. Look at its figures, and save again.`;
 }

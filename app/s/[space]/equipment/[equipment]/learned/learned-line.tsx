@@ -1,10 +1,10 @@
 "use client";
 
 import type { Drift } from "@/lib/calc/learn";
-import type { Dimension, Figure } from "@/lib/calc/ledger";
+import type { Dimension } from "@/lib/calc/ledger";
 import type { LearnedRow } from "@/lib/model/learning/learned-figures";
 import type { Preferences } from "@/lib/model/preferences";
-import { intervalOfSd } from "@/lib/ui/brew/interval-of-sd";
+import { FigureSide } from "@/lib/ui/equipment/figure-side";
 import { FIGURE_DIMENSION } from "@/lib/ui/equipment/figure-dimension";
 import { Quantity } from "@/lib/ui/quantity";
 
@@ -38,18 +38,20 @@ export function LearnedLine({ row, titles, mayTake, isChosen, preferences, onCho
         <p className="font-semibold">{label}</p>
       )}
       <dl className="grid grid-cols-2 gap-x-6 gap-y-1 sm:grid-cols-4">
-        <Side label={`In the profile, ${now.from}`} figure={now} {...shared} />
-        <Side
+        <FigureSide none="nothing yet" label={`In the profile, ${now.from}`} figure={now} {...shared} />
+        <FigureSide
+          none="nothing yet"
           label={own === null ? "By its brews" : `By its brews, ${String(own.brews)} that tell`}
           figure={own === null ? null : { value: own.value, sd: own.standardError }}
           {...shared}
         />
-        <Side
+        <FigureSide
+          none="nothing yet"
           label={kind === null ? "Its kind" : `Its kind, ${kettlesAndBrews(kind)}`}
           figure={kind === null ? null : { value: kind.mean, sd: kind.meanSd }}
           {...shared}
         />
-        <Side label="For the next brew" figure={proposed} {...shared} />
+        <FigureSide none="nothing yet" label="For the next brew" figure={proposed} {...shared} />
       </dl>
       {proposed?.basis === undefined ? null : <p className="text-sm text-muted">By: {proposed.basis}.</p>}
       {drift === null ? null : <DriftWords {...{ drift, titles, ...shared }} />}
@@ -64,29 +66,6 @@ function kettlesAndBrews({ kettles, brews }: { readonly kettles: number; readonl
 interface Shown {
   readonly dimension: Dimension;
   readonly preferences: Preferences;
-}
-
-function Side(props: Shown & { readonly label: string; readonly figure: Pick<Figure<number>, "value" | "sd"> | null }) {
-  const { label, figure, dimension, preferences } = props;
-  return (
-    <div>
-      <dt className="text-sm text-muted">{label}</dt>
-      <dd>
-        {figure === null ? (
-          "nothing yet"
-        ) : (
-          <Quantity
-            value={figure.value}
-            dimension={dimension}
-            interval={intervalOfSd(figure.value, figure.sd)}
-            // A jug tells more of a litre than a recipe does.
-            digits={dimension === "volume" ? 2 : undefined}
-            preferences={preferences}
-          />
-        )}
-      </dd>
-    </div>
-  );
 }
 
 function DriftWords(props: Shown & { readonly drift: Drift; readonly titles: readonly string[] }) {

@@ -2,10 +2,9 @@
 
 import { useRouter } from "next/navigation";
 import { useState, useTransition, type SubmitEvent } from "react";
-import type { ActionResult } from "@/lib/model/action-result";
 import type { Preferences } from "@/lib/model/preferences";
-import type { SaveOutcome } from "@/lib/model/save-outcome";
 import type { Proposal, ProposedFigure } from "@/lib/model/trial/proposals";
+import { takenWords } from "@/lib/ui/equipment/taken-words";
 import { Notice } from "@/lib/ui/notice";
 import { SubmitButton } from "@/lib/ui/submit-button";
 import { acceptFiguresAction } from "./actions";
@@ -37,7 +36,7 @@ export function AcceptFigures(props: AcceptFiguresProps) {
     event.preventDefault();
     startTransition(async () => {
       const result = await acceptFiguresAction(space, equipmentId, { trialId, baseRev: rev, accepted });
-      setAnswer(wordsOf(result));
+      setAnswer(takenWords(result));
       router.refresh();
     });
   }
@@ -75,13 +74,4 @@ export function AcceptFigures(props: AcceptFiguresProps) {
       <div role="status">{answer === null ? null : <Notice>{answer}</Notice>}</div>
     </section>
   );
-}
-
-function wordsOf(result: ActionResult<SaveOutcome>): string {
-  if (result.status === "refused") return result.message;
-  if (result.status === "invalid") return Object.values(result.fieldErrors).join(". ");
-  const { data } = result;
-  if (data.ok) return `Saved as revision ${String(data.rev)} of the profile.`;
-  if (data.reason === "unchanged") return "The profile has these figures already; nothing was saved.";
-  return `Somebody saved revision ${String(data.headRev)} of the profile meanwhile, and nothing of yours was saved. Its figures now stand under “before”: look again, and save again.`;
 }

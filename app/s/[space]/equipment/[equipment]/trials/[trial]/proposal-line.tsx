@@ -1,10 +1,8 @@
 "use client";
 
-import type { Dimension } from "@/lib/calc/ledger";
 import type { Preferences } from "@/lib/model/preferences";
 import type { Proposal } from "@/lib/model/trial/proposals";
-import { intervalOfSd } from "@/lib/ui/brew/interval-of-sd";
-import { Quantity } from "@/lib/ui/quantity";
+import { FigureSide } from "@/lib/ui/equipment/figure-side";
 
 interface ProposalLineProps {
   readonly proposal: Proposal;
@@ -32,8 +30,8 @@ export function ProposalLine({ proposal, isChosen, mayWrite, preferences, onChoo
         <span className="font-semibold">{label}</span>
       </label>
       <dl className="grid grid-cols-2 gap-x-6 sm:max-w-lg">
-        <Side label={beforeWords(before)} figure={before} {...{ dimension, preferences }} />
-        <Side label="After, measured" figure={after} {...{ dimension, preferences }} />
+        <FigureSide none="none" label={beforeWords(before)} figure={before} {...{ dimension, preferences }} />
+        <FigureSide none="none" label="After, measured" figure={after} {...{ dimension, preferences }} />
       </dl>
       <p className="text-sm text-muted">By: {basis}.</p>
       {doubt === null ? null : <p className="text-sm text-accent">{doubt}</p>}
@@ -43,33 +41,4 @@ export function ProposalLine({ proposal, isChosen, mayWrite, preferences, onChoo
 
 function beforeWords(before: Proposal["before"]): string {
   return before === null || before.from === null ? "Before" : `Before, ${before.from}`;
-}
-
-interface SideProps {
-  readonly label: string;
-  readonly figure: { readonly value: number; readonly sd: number | null } | null;
-  readonly dimension: Dimension;
-  readonly preferences: Preferences;
-}
-
-function Side({ label, figure, dimension, preferences }: SideProps) {
-  return (
-    <div>
-      <dt className="text-sm text-muted">{label}</dt>
-      <dd>
-        {figure === null ? (
-          "none"
-        ) : (
-          <Quantity
-            value={figure.value}
-            dimension={dimension}
-            interval={intervalOfSd(figure.value, figure.sd)}
-            // A jug tells more of a litre than a recipe does.
-            digits={dimension === "volume" ? 2 : undefined}
-            preferences={preferences}
-          />
-        )}
-      </dd>
-    </div>
-  );
 }
