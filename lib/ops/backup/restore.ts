@@ -6,6 +6,7 @@ import { readManifest, type BackupManifest, type Fingerprint } from "./manifest"
 import { loadPhotos } from "./photos";
 import { loadRows } from "./rows-format";
 import { fingerprints, quoted, readSequences, readTables, settleForms, type Table } from "./tables";
+import { withWatchAtRest } from "./watch-at-rest";
 
 const RECORD_OF_MIGRATIONS = "_prisma_migrations";
 
@@ -100,9 +101,12 @@ async function requireTables(client: Client, manifest: BackupManifest): Promise<
 }
 
 async function compare(client: Client, manifest: BackupManifest): Promise<void> {
-  const forced = await withoutForce(client);
-  const found = await fingerprints(client, await readTables(client));
-  for (const name of forced) await client.query(`ALTER TABLE ${quoted(name)} FORCE ROW LEVEL SECURITY`);
+  const tables = await readTables(client);
+  let found: Readonly<Record<string, Fingerprint>> = {};
+  const names = tables.map(({ name }) => name);
+  await withWatchAtRest(client, names, async () => {
+    found = await fingerprints(client, tables);
+  });
   const different = Object.entries(manifest.tables).flatMap(([name, expected]) => {
     const got: Fingerprint | undefined = found[name];
     if (got?.rows === expected.rows && got.content === expected.content) return [];
@@ -112,13 +116,4 @@ async function compare(client: Client, manifest: BackupManifest): Promise<void> 
   const moved = Object.entries(manifest.sequences).filter(([name, last]) => sequences[name] !== last);
   const wrong = [...different, ...moved.map(([name]) => `the sequence ${name}`)];
   if (wrong.length > 0) throw new Refusal(`What was restored is not what was backed up: ${wrong.join(", ")}.`);
-}
-
-/** The owner sees every row for as long as row-level security is not forced; other sessions wait for this transaction. */
-async function withoutForce(client: Client): Promise<readonly string[]> {
-  const { rows } = await client.query<{ name: string }>(
-    `SELECT relname AS name FROM pg_class WHERE relnamespace = 'public'::regnamespace AND relforcerowsecurity`,
-  );
-  for (const { name } of rows) await client.query(`ALTER TABLE ${quoted(name)} NO FORCE ROW LEVEL SECURITY`);
-  return rows.map(({ name }) => name);
 }

@@ -7,6 +7,7 @@ import { createGunzip, createGzip } from "node:zlib";
 import type { Client } from "pg";
 import { Refusal } from "../refusal.mjs";
 import { quoted, type Table } from "./tables";
+import { withWatchAtRest } from "./watch-at-rest";
 
 const FOLDER = "tables";
 const ROWS_AT_ONCE = 200;
@@ -40,32 +41,13 @@ async function* linesOf(client: Client, { name, columns }: Table): AsyncGenerato
   await client.query("CLOSE reading");
 }
 
-/**
- * Fills empty tables, as their owner, within the transaction of the caller. What watches over single writes (triggers,
- * row-level security) rests meanwhile and is back before the transaction ends; constraints hold throughout.
- */
+/** Fills empty tables, as their owner, within the transaction of the caller. */
 export async function loadRows(client: Client, tables: readonly Table[], folder: string): Promise<void> {
-  const forced = await forcedTables(client);
-  for (const { name } of tables) {
-    await client.query(`ALTER TABLE ${quoted(name)} DISABLE TRIGGER USER`);
-    if (forced.has(name)) await client.query(`ALTER TABLE ${quoted(name)} NO FORCE ROW LEVEL SECURITY`);
-  }
-  await client.query("CREATE TEMPORARY TABLE loading (line json) ON COMMIT DROP");
-  for (const table of tables) await loadTable(client, table, folder);
-  // References that are looked at in the end are looked at now, because a table with some waiting cannot be altered.
-  await client.query("SET CONSTRAINTS ALL IMMEDIATE");
-  for (const { name } of tables) {
-    await client.query(`ALTER TABLE ${quoted(name)} ENABLE TRIGGER USER`);
-    if (forced.has(name)) await client.query(`ALTER TABLE ${quoted(name)} FORCE ROW LEVEL SECURITY`);
-  }
-}
-
-async function forcedTables(client: Client): Promise<ReadonlySet<string>> {
-  const { rows } = await client.query<{ name: string }>(
-    `SELECT relname AS name FROM pg_class
-     WHERE relnamespace = 'public'::regnamespace AND relforcerowsecurity AND relkind IN ('r', 'p')`,
-  );
-  return new Set(rows.map(({ name }) => name));
+  const names = tables.map(({ name }) => name);
+  await withWatchAtRest(client, names, async () => {
+    await client.query("CREATE TEMPORARY TABLE loading (line json) ON COMMIT DROP");
+    for (const table of tables) await loadTable(client, table, folder);
+  });
 }
 
 /** All rows of a table in one statement, because some refer to others of the same table. */
