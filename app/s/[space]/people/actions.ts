@@ -7,6 +7,7 @@ import { newInvitation } from "@/lib/model/invitation";
 import { recordId } from "@/lib/model/written";
 import { formAction } from "@/lib/server/action";
 import { createInvitation, revokeInvitation } from "@/lib/server/invitations/writes";
+import { makeOrganiser } from "@/lib/server/spaces/hand-over";
 import { requireMember } from "@/lib/server/session";
 
 type MadeInvitation = ActionResult<{ readonly token: string }>;
@@ -31,6 +32,18 @@ export async function revokeInvitationAction(
 ): Promise<ActionResult<void>> {
   const run = formAction(z.strictObject({ id: recordId }), async ({ id }) => {
     await revokeInvitation(await requireMember(space), id);
+    revalidatePath(`/s/${space}/people`);
+  });
+  return run(previous, form);
+}
+
+export async function makeOrganiserAction(
+  space: string,
+  previous: ActionResult<void> | null,
+  form: FormData,
+): Promise<ActionResult<void>> {
+  const run = formAction(z.strictObject({ person: recordId }), async ({ person }) => {
+    await makeOrganiser(await requireMember(space), person);
     revalidatePath(`/s/${space}/people`);
   });
   return run(previous, form);
