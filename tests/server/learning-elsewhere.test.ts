@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { EquipmentKind } from "@/lib/model/typical-equipment";
 import { kettleKind } from "@/lib/model/learning/kettle-kind";
+import { closeAccount } from "@/lib/server/accounts/close-account";
 import { inSpace } from "@/lib/server/db";
 import { createEquipment } from "@/lib/server/equipment/writes";
 import { findEquipment } from "@/lib/server/equipment/reads";
@@ -15,7 +16,7 @@ import { startFromKind } from "@/lib/server/learning/start";
 import { planBrew } from "@/lib/server/brews/plan";
 import { clubThatBrewed, logBoil } from "../support/boiled-brew";
 import { brewOf, parsedEquipment } from "../support/brewing";
-import { newClub } from "../support/club";
+import { newClub, TEST_PASSWORD } from "../support/club";
 
 const { equipment: SAMPLE } = parsedEquipment();
 const KIND: EquipmentKind = kettleKind(SAMPLE);
@@ -88,6 +89,13 @@ describe("what kettles of other clubs tell", () => {
     const rowsSeenBy = ({ spaceId, userId }: typeof member) =>
       inSpace(spaceId, userId, (tx) => tx.kettleContribution.count({ where: { equipmentId } }));
     expect([await rowsSeenBy(member), await rowsSeenBy(organiser)]).toEqual([1, 0]);
+  });
+
+  it("goes with the account of who gave it", async () => {
+    const { organiser, member, equipmentId } = await clubThatBrewed();
+    await giveKettle(member, { equipmentId, isGiven: true });
+    await closeAccount(member, { password: TEST_PASSWORD });
+    expect(await findIsGiven(organiser, equipmentId)).toBe(false);
   });
 
   it("follows the brews that come later", async () => {
