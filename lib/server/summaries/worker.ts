@@ -1,6 +1,7 @@
 import "server-only";
 import { directory } from "../db";
 import { remakeStale } from "./stale";
+import { noteError } from "../note-error";
 
 const EVERY_MS = 10_000;
 
@@ -20,7 +21,7 @@ export function startSummaryWorker(): void {
       for (const { id } of spaces) await remakeStale(id);
     } catch (error) {
       // The database may be away for a while; what is stale stays marked.
-      console.error("summaries were not made:", error);
+      noteError("summaries were not made", error);
     } finally {
       isBusy = false;
     }
