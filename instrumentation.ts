@@ -6,8 +6,8 @@ export async function register(): Promise<void> {
   if (process.env.NEXT_RUNTIME !== "nodejs") return;
   // A development server takes its address from the request, and any secret.
   if (process.env.NODE_ENV === "production") {
-    const { checkSettings } = await import("@/lib/server/check-settings");
-    checkSettings();
+    const { stopUnlessSet } = await import("@/lib/server/check-settings");
+    stopUnlessSet();
   }
   const { prepareBlobs } = await import("@/lib/server/blobs/open-blobs");
   // At the start, because a wrong setting should not wait for the first photo.

@@ -20,6 +20,16 @@ export function checkSettings(): void {
   }
 }
 
+/** The framework would go on without what its start has refused, and answer every request with an error. */
+export function stopUnlessSet(): void {
+  try {
+    checkSettings();
+  } catch (error) {
+    console.error(error instanceof Error ? error.message : error);
+    process.exit(1);
+  }
+}
+
 function requireStrong(secret: string): void {
   if (new Set(secret).size >= LEAST_DIFFERENT && !EXAMPLES.test(secret)) return;
   throw new Error("NEXTAUTH_SECRET is easily guessed; make one with: openssl rand -base64 32.");

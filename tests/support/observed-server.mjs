@@ -18,7 +18,7 @@ const ANSWERS = {
     operations.log("error", "failed", operations.factsOf(error));
     response.end();
   },
-  "/wait": (response) => queueMicrotask(() => response.end(operations.request.getStore().id)),
+  "/wait": (response) => void Promise.resolve().then(() => response.end(operations.request.getStore().id)),
 };
 
 const server = createServer((request, response) => {
