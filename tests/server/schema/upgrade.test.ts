@@ -24,7 +24,10 @@ const FORBIDDEN: readonly (readonly [RegExp, string])[] = [
   [/\bRENAME\b/i, "add the new name, write both, and drop the old one a release later"],
   [/\bALTER\s+COLUMN\s+\w+\s+(SET\s+DATA\s+)?TYPE\b/i, "add a column of the new type, and copy"],
   [/\bSET\s+NOT\s+NULL\b/i, "add a check NOT VALID, validate it, and only then"],
-  [/\bADD\s+COLUMN\s+(?!.*\bDEFAULT\b)[^,;]*(?<!\bIS\s)\bNOT\s+NULL\b/i, "give it a default: the version before does not name it"],
+  [
+    /\bADD\s+COLUMN\s+(?!.*\bDEFAULT\b)[^,;]*(?<!\bIS\s)\bNOT\s+NULL\b/i,
+    "give it a default: the version before does not name it",
+  ],
   [
     new RegExp(`\\bCREATE\\s+(UNIQUE\\s+)?INDEX\\s+(?!CONCURRENTLY)[^;]*\\bON\\s+(${LARGE})\\s`, "i"),
     "it locks out writers",
