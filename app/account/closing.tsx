@@ -12,7 +12,7 @@ export function Closing({ clubs }: { readonly clubs: readonly ClosingClub[] }) {
       <p>
         Your address, password, sessions, keys, notices, drafts, photos and your bench go, and what the bench published
         is withdrawn. What you brewed and wrote in a club stays there for the others to compare with, by “a former
-        member”; so do the words of your notes and recipes. Take out before what should not stay.
+        member”; so do the words of your notes and recipes. Take out beforehand what should not stay.
       </p>
       <p>Backups that the operator keeps have your data until they are replaced.</p>
       {ending.map(({ slug, name }) => (

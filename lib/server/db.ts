@@ -5,6 +5,7 @@ import { z } from "zod";
 import { Prisma, PrismaClient } from "../../prisma/generated/client";
 import { environment } from "./environment";
 import { oneAtATime } from "./one-at-a-time";
+import { watchPool, watchQuery } from "./watch-queries";
 
 type DirectoryModel =
   | "appUser"
@@ -62,8 +63,7 @@ function openPool(): Pool {
     connectionTimeoutMillis: 5000,
     application_name: "gylebook",
   });
-  // A broken idle connection is replaced at the next query; without a listener it would end the process.
-  pool.on("error", () => undefined);
+  watchPool(pool);
   return pool;
 }
 
@@ -75,15 +75,14 @@ async function openAdapter() {
 }
 
 function createClient(): PrismaClient {
-  return new PrismaClient({
+  const client = new PrismaClient({
+    log: [{ emit: "event", level: "query" }],
     // The pool is made at the first query, because a build loads this file without a database.
-    adapter: {
-      provider: "postgres",
-      adapterName: "@prisma/adapter-pg",
-      connect: openAdapter,
-    },
+    adapter: { provider: "postgres", adapterName: "@prisma/adapter-pg", connect: openAdapter },
     transactionOptions: TRANSACTION_LIMITS,
   });
+  client.$on("query", watchQuery);
+  return client;
 }
 
 // A development server loads this file again after each change; the connections stay, on the global object.

@@ -2,6 +2,7 @@ import "server-only";
 import { directory } from "../db";
 import { remakeStaleContributions } from "../learning/contributions";
 import { remakeStale } from "./stale";
+import { noteError } from "../note-error";
 
 const EVERY_MS = 10_000;
 
@@ -23,7 +24,7 @@ export function startSummaryWorker(): void {
       }
     } catch (error) {
       // The database may be away for a while; what is stale stays marked.
-      console.error("summaries were not made:", error);
+      noteError("summaries were not made", error);
     } finally {
       isBusy = false;
     }

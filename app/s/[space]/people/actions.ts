@@ -42,9 +42,12 @@ export async function makeOrganiserAction(
   previous: ActionResult<void> | null,
   form: FormData,
 ): Promise<ActionResult<void>> {
-  const run = formAction(z.strictObject({ person: recordId }), async ({ person }) => {
-    await makeOrganiser(await requireMember(space), person);
-    revalidatePath(`/s/${space}/people`);
-  });
+  const run = formAction(
+    z.strictObject({ person: z.string().min(1, "Person is not chosen").pipe(recordId) }),
+    async ({ person }) => {
+      await makeOrganiser(await requireMember(space), person);
+      revalidatePath(`/s/${space}/people`);
+    },
+  );
   return run(previous, form);
 }

@@ -11,6 +11,9 @@ interface OrganiserFormProps {
   readonly action: (previous: ActionResult<void> | null, form: FormData) => Promise<ActionResult<void>>;
 }
 
+// Nobody is made organiser by a button that was pressed too early.
+const NOBODY = { value: "", text: "Choose somebody" };
+
 /** A club may have several organisers; whoever goes leaves it to another one. */
 export function OrganiserForm({ people, action }: OrganiserFormProps) {
   return (
@@ -21,7 +24,7 @@ export function OrganiserForm({ people, action }: OrganiserFormProps) {
             name="person"
             label="Person"
             hint="They may do all that you may do here, from their next page on."
-            options={people.map(({ userId, displayName }) => ({ value: userId, text: displayName }))}
+            options={[NOBODY, ...people.map(({ userId, displayName }) => ({ value: userId, text: displayName }))]}
             error={errors.person}
           />
           {result?.status === "ok" && !isPending ? <Notice live>Made organiser.</Notice> : null}
