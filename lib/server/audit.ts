@@ -11,7 +11,8 @@ export interface AuditEntry {
     | "invitation"
     | "join"
     | "publish"
-    | "withdraw";
+    | "withdraw"
+    | "reveal";
   readonly outcome: "ok" | "denied";
   readonly actor?: string | null;
   readonly spaceId?: string;
