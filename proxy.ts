@@ -17,7 +17,7 @@ export async function proxy(request: NextRequest): Promise<NextResponse> {
     return NextResponse.json({ message }, { status: 403, headers: { "cache-control": "no-store" } });
   }
   const nonce = btoa(crypto.randomUUID());
-  const policy = isBrewDay(request.nextUrl.pathname) ? DAY_POLICY : contentPolicy(nonce);
+  const policy = isKept(request.nextUrl.pathname) ? KEPT_POLICY : contentPolicy(nonce);
   const response = (await leadsToWithdrawn(request.nextUrl.pathname)) ? gone(nonce) : next(request, policy);
   response.headers.set("content-security-policy", policy);
   response.headers.set("referrer-policy", "same-origin");
@@ -47,13 +47,13 @@ async function leadsToWithdrawn(pathname: string): Promise<boolean> {
   return address !== undefined && isWithdrawn(address);
 }
 
-const isBrewDay = (pathname: string): boolean => pathname === "/brew-day" || pathname.startsWith("/brew-day/");
+const isKept = (pathname: string): boolean => /^\/(?:brew-day|judging)(?:\/|$)/.test(pathname);
 
 /**
- * The page of the brew day is kept on devices, where a nonce of its own would be an old one. It needs none: all of its
- * script and style are files.
+ * The pages of brew days and of judging are kept on devices, where a nonce of their own would be an old one. They need
+ * none: all of their script and style are files.
  */
-const DAY_POLICY = [
+const KEPT_POLICY = [
   "default-src 'self'",
   "script-src 'self'",
   "style-src 'self'",

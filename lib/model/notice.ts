@@ -5,7 +5,10 @@ import { recordId } from "./written";
 const PLAN_KINDS = ["plan changed", "entered", "taken out"] as const;
 type PlanKind = (typeof PLAN_KINDS)[number];
 
-export const NOTICE_KINDS = [...PLAN_KINDS, ...REMINDER_KINDS] as const;
+const TASTING_KINDS = ["tasting opened", "tasting revealed"] as const;
+type TastingKind = (typeof TASTING_KINDS)[number];
+
+export const NOTICE_KINDS = [...PLAN_KINDS, ...REMINDER_KINDS, ...TASTING_KINDS] as const;
 
 /** What a notice of a shared brew is about: enough to write its words, also when the thing itself has moved on. */
 const planPayload = z.strictObject({
@@ -27,10 +30,14 @@ const brewPayload = z.strictObject({
   note: z.string(),
 });
 
+/** What a notice of a tasting is about: which one, and nothing of what is in it. */
+const tastingPayload = z.strictObject({ tastingId: recordId, title: z.string(), note: z.string() });
+
 /** What somebody is told. */
 export type NoticeAbout =
   | { readonly kind: PlanKind; readonly payload: z.output<typeof planPayload> }
-  | { readonly kind: ReminderKind; readonly payload: z.output<typeof brewPayload> };
+  | { readonly kind: ReminderKind; readonly payload: z.output<typeof brewPayload> }
+  | { readonly kind: TastingKind; readonly payload: z.output<typeof tastingPayload> };
 
 /** Something that a member is told. */
 export type Notice = NoticeAbout & {
@@ -45,13 +52,17 @@ export type NoticesRead = z.output<typeof noticesRead>;
 
 /** Reads what a notice is about, by its kind. */
 export function readAbout(kind: (typeof NOTICE_KINDS)[number], payload: unknown): NoticeAbout {
-  return isReminder(kind)
-    ? { kind, payload: brewPayload.parse(payload) }
-    : { kind, payload: planPayload.parse(payload) };
+  if (isReminder(kind)) return { kind, payload: brewPayload.parse(payload) };
+  if (isOfTasting(kind)) return { kind, payload: tastingPayload.parse(payload) };
+  return { kind, payload: planPayload.parse(payload) };
 }
 
 function isReminder(kind: string): kind is ReminderKind {
   return REMINDER_KINDS.some((each) => each === kind);
+}
+
+function isOfTasting(kind: string): kind is TastingKind {
+  return TASTING_KINDS.some((each) => each === kind);
 }
 
 /** The first line of a notice, on its page and as the subject of a mail. */
@@ -67,10 +78,15 @@ export function noticeInWords({ kind, payload }: NoticeAbout): string {
       return `Dry hops are due in ${payload.title} from ${payload.kettle}`;
     case "diacetyl rest":
       return `A rest for diacetyl is due for ${payload.title} from ${payload.kettle}`;
+    case "tasting opened":
+      return `${payload.title} is open: you have a part in it`;
+    case "tasting revealed":
+      return `${payload.title} is revealed: see what was in the glasses`;
   }
 }
 
 /** Where the thing itself is, under the address of its space. */
 export function noticePath({ payload }: NoticeAbout): string {
-  return "brewId" in payload ? `/brews/${payload.brewId}/cellar` : `/shared-brews/${payload.sharedBrewId}`;
+  if ("brewId" in payload) return `/brews/${payload.brewId}/cellar`;
+  return "tastingId" in payload ? `/tastings/${payload.tastingId}` : `/shared-brews/${payload.sharedBrewId}`;
 }

@@ -5,14 +5,14 @@ export type Role = (typeof ROLES)[number];
 /** Roles that an invitation may give: nobody becomes organiser by a link. */
 export const INVITABLE_ROLES = ["member", "judge", "steward", "guest"] as const satisfies readonly Role[];
 
-export type Ability = "write recipes" | "keep equipment" | "brew" | "order" | "organise";
+export type Ability = "write recipes" | "keep equipment" | "brew" | "order" | "prepare tastings" | "organise";
 
 /** Reading is open to every member of a space; this table says who may do more. */
 const ABILITIES: Readonly<Record<Role, readonly Ability[]>> = {
-  organiser: ["write recipes", "keep equipment", "brew", "order", "organise"],
+  organiser: ["write recipes", "keep equipment", "brew", "order", "prepare tastings", "organise"],
   member: ["write recipes", "keep equipment", "brew", "order"],
   judge: [],
-  steward: [],
+  steward: ["prepare tastings"],
   guest: [],
 };
 

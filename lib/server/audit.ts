@@ -15,7 +15,8 @@ export interface AuditEntry {
     | "invitation"
     | "join"
     | "publish"
-    | "withdraw";
+    | "withdraw"
+    | "reveal";
   readonly outcome: "ok" | "denied";
   readonly actor?: string | null;
   readonly spaceId?: string;

@@ -8,6 +8,7 @@ const REFUSAL: Readonly<Record<Ability, string>> = {
   "keep equipment": "Only members and organisers keep equipment here.",
   brew: "Only members and organisers brew here.",
   order: "Only members and organisers order here.",
+  "prepare tastings": "Only stewards and organisers prepare tastings here.",
   organise: "Only an organiser does this.",
 };
 

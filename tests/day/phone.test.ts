@@ -5,7 +5,7 @@ import type { DeliveryAnswer } from "@/lib/model/log/delivery-answer";
 import type { LogEvent } from "@/lib/model/log/log-event";
 import type { Delivery } from "@/lib/model/log/delivery";
 import type { DeviceClock } from "@/lib/day/store/clock";
-import { openDayDatabase, type DayDatabase } from "@/lib/day/store/database";
+import { dayQueue, openDayDatabase, type DayDatabase } from "@/lib/day/store/database";
 import { keepEvents } from "@/lib/day/store/keep-event";
 import { readDay } from "@/lib/day/store/read-day";
 import { flush } from "@/lib/day/sync/flush";
@@ -76,7 +76,12 @@ class Phone {
   }
 
   async send({ server, late }: Real, fate: Fate): Promise<void> {
-    await flush({ database: this.database, clock: clock(), userId: this.user, post: posting(server, late, fate) });
+    await flush({
+      queue: dayQueue(this.database),
+      clock: clock(),
+      userId: this.user,
+      post: posting(server, late, fate),
+    });
   }
 
   async waiting(): Promise<readonly string[]> {

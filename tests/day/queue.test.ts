@@ -5,7 +5,7 @@ import type { LogEvent } from "@/lib/model/log/log-event";
 import type { Delivery } from "@/lib/model/log/delivery";
 import { projectLog } from "@/lib/model/log/project-log";
 import type { DeviceClock } from "@/lib/day/store/clock";
-import { openDayDatabase } from "@/lib/day/store/database";
+import { dayQueue, openDayDatabase } from "@/lib/day/store/database";
 import { keepEvents } from "@/lib/day/store/keep-event";
 import { readDay } from "@/lib/day/store/read-day";
 import { retryRefused } from "@/lib/day/store/retry-refused";
@@ -59,7 +59,7 @@ describe("the queue of a phone", () => {
       sent.push(delivery);
       return Promise.reject(new TypeError("no network"));
     };
-    expect(await flush({ database, clock: clock(), userId: "two", post })).toEqual({ kind: "done" });
+    expect(await flush({ queue: dayQueue(database), clock: clock(), userId: "two", post })).toEqual({ kind: "done" });
     expect(sent).toEqual([]);
   });
 
@@ -67,7 +67,9 @@ describe("the queue of a phone", () => {
     const database = await openDayDatabase("signed-out");
     await keepEvents(database, clock(), { space: SPACE, brewId: BREW, userId: "one", userName: "One" }, [measured(1)]);
     const post = () => Promise.resolve({ status: 401, body: { message: "You are not signed in." } });
-    expect(await flush({ database, clock: clock(), userId: "one", post })).toEqual({ kind: "signed out" });
+    expect(await flush({ queue: dayQueue(database), clock: clock(), userId: "one", post })).toEqual({
+      kind: "signed out",
+    });
     expect(await database.getAllKeys("waiting")).toHaveLength(1);
   });
 
@@ -83,7 +85,7 @@ describe("the queue of a phone", () => {
       receivedAt: new Date().toISOString(),
     };
     const post = () => Promise.resolve({ status: 200, body: answer });
-    await flush({ database, clock: clock(), userId: "one", post });
+    await flush({ queue: dayQueue(database), clock: clock(), userId: "one", post });
     const { waiting, entries } = await readDay(database, SPACE, BREW);
     expect(waiting.map(({ refusal }) => refusal)).toEqual(["There is no such brew here."]);
     expect(entries).toHaveLength(2);
@@ -94,10 +96,10 @@ describe("the queue of a phone", () => {
       sent.push(delivery);
       return Promise.reject(new TypeError("no network"));
     };
-    await flush({ database, clock: clock(), userId: "one", post: keeping });
+    await flush({ queue: dayQueue(database), clock: clock(), userId: "one", post: keeping });
     expect(sent).toEqual([]);
-    await retryRefused(database, BREW);
-    await flush({ database, clock: clock(), userId: "one", post: keeping });
+    await retryRefused(dayQueue(database), ({ brewId }) => brewId === BREW);
+    await flush({ queue: dayQueue(database), clock: clock(), userId: "one", post: keeping });
     expect(sent.flatMap(({ events }) => events)).toEqual([bad]);
   });
 
@@ -117,7 +119,7 @@ describe("the queue of a phone", () => {
         body: { stored: isFirst ? [] : [id], duplicate: [], rejected, receivedAt: new Date().toISOString() },
       });
     };
-    expect(await flush({ database, clock: clock(), userId: "one", post })).toEqual({ kind: "done" });
+    expect(await flush({ queue: dayQueue(database), clock: clock(), userId: "one", post })).toEqual({ kind: "done" });
     expect(numbers).toEqual([1, 2]);
     expect(await database.getAllKeys("waiting")).toEqual([]);
   });
@@ -139,7 +141,7 @@ describe("the queue of a phone", () => {
       sent.push(delivery);
       return Promise.reject(new TypeError("no network"));
     };
-    await flush({ database, clock: moving, userId: "one", post });
+    await flush({ queue: dayQueue(database), clock: moving, userId: "one", post });
     expect(sent[0]?.unsteady).toEqual([before?.id]);
   });
 });

@@ -1,6 +1,6 @@
 import type { EventContent } from "@/lib/model/log/log-event";
 import type { Delivery } from "@/lib/model/log/delivery";
-import { openDayDatabase, type DayDatabase } from "@/lib/day/store/database";
+import { dayQueue, openDayDatabase, type DayDatabase } from "@/lib/day/store/database";
 import type { DeviceClock } from "@/lib/day/store/clock";
 import { keepEvents } from "@/lib/day/store/keep-event";
 import { readDay } from "@/lib/day/store/read-day";
@@ -81,7 +81,7 @@ export class Phone {
     const { userId, random } = this.setting;
     const { database } = this;
     try {
-      await flush({ database, clock, userId, post: (delivery) => this.post(delivery) });
+      await flush({ queue: dayQueue(database), clock, userId, post: (delivery) => this.post(delivery) });
       if (!this.isCalm && this.old.length > 0 && random() < 0.3) await this.sendOld();
     } catch (error) {
       // The page was loaded anew under it.

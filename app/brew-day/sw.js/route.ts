@@ -1,8 +1,4 @@
-import { dayWorker } from "@/lib/server/day-files/read";
+import { workerResponse } from "@/lib/server/day-files/respond";
 
-/** The worker of the brew day. A browser looks for a newer one at each visit. */
-export async function GET(): Promise<Response> {
-  return new Response(new Uint8Array(await dayWorker()), {
-    headers: { "content-type": "text/javascript; charset=utf-8", "cache-control": "no-cache" },
-  });
-}
+/** The worker that keeps the page. */
+export const GET = (): Promise<Response> => workerResponse("brew-day");

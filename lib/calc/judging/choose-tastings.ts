@@ -9,31 +9,47 @@ const MOST_PASSES = 6;
  * Each judge takes the entries tasted least so far and, among those, the ones least often seen beside what he or she has
  * already; then pairs of judges exchange entries while that makes the pairs of entries more even.
  *
- * @param a.limit - Entries that a judge tastes, fewer than there are.
- * @returns For each judge the entries. Numbers of tastings differ by at most one.
+ * @param a.limit - Entries that a judge tastes, no more than are left to any.
+ * @param a.without - For each judge the entries that he or she must not get.
+ * @returns For each judge the entries. Numbers of tastings differ by at most one where nothing is withheld.
  */
 export function chooseTastings(a: {
   readonly entries: number;
   readonly judges: number;
   readonly limit: number;
+  readonly without: Withheld;
   readonly random: SeededRandom;
 }): readonly (readonly number[])[] {
   const all = Array.from({ length: a.entries }, (_, entry) => entry);
   const tastings = new Array<number>(a.entries).fill(0);
   const together = all.map(() => new Array<number>(a.entries).fill(0));
-  const sets = Array.from({ length: a.judges }, () => {
-    const candidates = shuffle(all, a.random);
-    const set: number[] = [];
+  const sets = Array.from({ length: a.judges }, (): number[] => []);
+  for (const judge of mostWithheldFirst(sets.length, a.without)) {
+    const candidates = shuffle(all, a.random).filter(mayHave(a.without, judge));
+    const set = sets[judge] ?? [];
     while (set.length < a.limit) {
       const entry = leastTasted(candidates, set, tastings, together);
       for (const other of set) count(together, entry, other, 1);
       tastings[entry] = (tastings[entry] ?? 0) + 1;
       set.push(entry);
     }
-    return set;
-  });
-  evenOut(sets, together);
+  }
+  evenOut(sets, together, a.without);
   return sets;
+}
+
+type Withheld = readonly (readonly number[])[];
+type MayHave = (entry: number) => boolean;
+
+const mayHave =
+  (without: Withheld, judge: number): MayHave =>
+  (entry) =>
+    !(without[judge]?.includes(entry) ?? false);
+
+// Whoever may have the fewest chooses first, so that the others make up for it.
+function mostWithheldFirst(judges: number, without: Withheld): readonly number[] {
+  const withheld = (judge: number): number => without[judge]?.length ?? 0;
+  return Array.from({ length: judges }, (_, judge) => judge).sort((a, b) => withheld(b) - withheld(a));
 }
 
 type Pairs = readonly number[][];
@@ -69,23 +85,31 @@ function leastTasted(
 }
 
 // Exchanges keep the number of tastings and lower the sum of squares of the pairs, so they come to an end.
-function evenOut(sets: readonly number[][], together: Pairs): void {
+function evenOut(sets: readonly number[][], together: Pairs, without: Withheld): void {
   for (let pass = 0, better = true; better && pass < MOST_PASSES; pass++) {
     better = false;
     for (const [judge, set] of sets.entries()) {
-      for (const other of sets.slice(judge + 1)) if (exchange(set, other, together)) better = true;
+      for (let other = judge + 1; other < sets.length; other++) {
+        const theirs = { set: sets[other] ?? [], may: mayHave(without, other) };
+        if (exchange({ set, may: mayHave(without, judge) }, theirs, together)) better = true;
+      }
     }
   }
 }
 
-function exchange(set: number[], other: number[], together: Pairs): boolean {
+interface Chosen {
+  readonly set: number[];
+  readonly may: MayHave;
+}
+
+function exchange({ set, may }: Chosen, { set: other, may: otherMay }: Chosen, together: Pairs): boolean {
   let exchanged = false;
   for (const [i, mine] of set.entries()) {
-    if (other.includes(mine)) continue;
+    if (other.includes(mine) || !otherMay(mine)) continue;
     const without = set.filter((entry) => entry !== mine);
     const kept = seen(together, mine, without);
     for (const [j, theirs] of other.entries()) {
-      if (set.includes(theirs)) continue;
+      if (set.includes(theirs) || !may(theirs)) continue;
       const withoutTheirs = other.filter((entry) => entry !== theirs);
       // A pair taken away lowers the sum of squares by 2c − 1, one added raises it by 2c + 1.
       const saved = kept + seen(together, theirs, withoutTheirs);

@@ -1,6 +1,7 @@
 export { adjustForJudge, type AdjustedEntry, type AdjustedForJudge, type JudgeEffect } from "./adjust-for-judge";
 export type { Concordance, NoDifferences } from "./concordance";
 export type { ConnectedGroup } from "./connected-groups";
+export { differenceOrders, type GlassOrder } from "./difference-orders";
 export { duoTrioMinimumCorrect } from "./duo-trio-minimum-correct";
 export { duoTrioProbability } from "./duo-trio-probability";
 export type { ForcedChoice, ForcedChoiceResult } from "./forced-choice";
@@ -14,6 +15,7 @@ export { scoreSheetTotal, SHEET_MAXIMA, type ScoreSheet } from "./score-sheet-to
 export type { ScoreTable } from "./score-table";
 export type { GappedScores } from "./scored-table";
 export type { ServingBalance, Spread } from "./serving-balance";
-export { servingOrders, type ServingOrders } from "./serving-orders";
+export { SERVING_RANGE, servingOrders, type ServingOrders } from "./serving-orders";
+export { styleDistance, type FigurePlace, type StyleDistance, type StyleFigure } from "./style-distance";
 export { triangleMinimumCorrect } from "./triangle-minimum-correct";
 export { triangleProbability } from "./triangle-probability";

@@ -5,7 +5,7 @@ import type { BrewLog } from "@/lib/model/log/project-log";
 import type { BrewPlan } from "@/lib/model/brew-plan";
 import type { Preferences } from "@/lib/model/preferences";
 import type { DayPlan } from "../plan/day-plan";
-import type { Waiting } from "../store/database";
+import type { Waiting } from "../store/queue";
 
 /** What every part of the brew-day screen works with. */
 export interface Day {

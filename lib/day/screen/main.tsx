@@ -3,7 +3,8 @@ import { browserClock } from "../store/clock";
 import { openDayDatabase } from "../store/database";
 import { DaySession } from "../sync/day-session";
 import { fetchSheet, postDelivery } from "../sync/http";
-import { announceChange, keepInStep, oneSender } from "../sync/keep-in-step";
+import { announceChange, DAY_PAGES, keepInStep, oneSender } from "../sync/keep-in-step";
+import { listenToServer } from "../sync/listen-to-server";
 import { sendPhotos } from "../sync/send-photos";
 import { startWorker } from "../worker/start-worker";
 import { DayApp } from "./day-app";
@@ -28,15 +29,16 @@ async function begin(element: HTMLElement): Promise<void> {
     clock: browserClock(),
     post: postDelivery,
     fetchSheet,
-    announce: announceChange,
-    alone: oneSender,
+    announce: () => announceChange(DAY_PAGES),
+    alone: (work) => oneSender(DAY_PAGES, work),
     sendPhotos: (userId) => sendPhotos(database, userId),
   });
   await session.reread();
   createRoot(element).render(<DayApp session={session} database={database} />);
   void session.refresh().then(() => session.send());
-  keepInStep(session);
-  void startWorker();
+  keepInStep(session, DAY_PAGES);
+  listenToServer(session);
+  void startWorker("/brew-day/");
 }
 
 const element = document.getElementById("day");

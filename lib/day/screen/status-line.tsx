@@ -1,6 +1,7 @@
 import type { ReactElement } from "react";
 import { ClockTime } from "@/lib/ui/brew/clock-time";
 import type { DaySession, DayState } from "../sync/day-session";
+import { safetyWords } from "../sync/safety-words";
 import { useDay } from "./day-context";
 
 interface StatusLineProps {
@@ -19,7 +20,7 @@ export function StatusLine({ state, session }: StatusLineProps): ReactElement {
   return (
     <div className="day-status">
       <p role="status" className="flex flex-wrap items-baseline gap-x-3">
-        <strong>{safety(count, connection)}</strong>
+        <strong>{safetyWords(count, connection, { one: "entry", many: "entries" })}</strong>
         {count > 0 && connection !== "signed out" ? (
           <button type="button" className="button-link" onClick={() => void session.send()}>
             Send now
@@ -51,14 +52,6 @@ export function StatusLine({ state, session }: StatusLineProps): ReactElement {
       ) : null}
     </div>
   );
-}
-
-function safety(count: number, connection: DayState["connection"]): string {
-  const isAway = connection === "unreachable";
-  if (count === 0)
-    return isAway ? "No network. Everything so far is safe on the server." : "Everything is safe on the server.";
-  const entries = count === 1 ? "1 entry is" : `${String(count)} entries are`;
-  return `${isAway ? "No network. " : ""}${entries} on this device only.`;
 }
 
 function skew(aheadMs: number): string {

@@ -2,19 +2,7 @@ import { openDB, type DBSchema, type IDBPDatabase } from "idb";
 import type { DaySheet } from "@/lib/model/day-sheet";
 import type { LogEntry } from "@/lib/model/log/log-entry";
 import type { LogEvent } from "@/lib/model/log/log-event";
-
-/** An event that the server has not acknowledged yet. It leaves this store for no other reason. */
-export interface Waiting {
-  readonly event: LogEvent;
-  readonly space: string;
-  readonly userId: string;
-  /** Whose name stands beside it on this device. */
-  readonly userName: string;
-  /** Wall clock less steady clock, ms, when it was made, and in which life of the page: tells a clock that was set. */
-  readonly clock: { readonly page: string; readonly ahead: number };
-  /** Why the server did not take it; null while it has not been refused. */
-  readonly refusal: string | null;
-}
+import type { DeviceCount, Queue, Waiting } from "./queue";
 
 /** An entry that the server has, kept until a sheet read later holds it, so that none is ever missing from the screen. */
 export interface Acknowledged {
@@ -56,12 +44,6 @@ export interface WaitingPhoto {
   readonly refusal: string | null;
 }
 
-/** This device's own number, and how many events it has made. */
-export interface DeviceCount {
-  readonly id: string;
-  readonly made: number;
-}
-
 export type DayDatabase = IDBPDatabase<DaySchema>;
 
 const VERSION = 1;
@@ -85,5 +67,11 @@ export function openDayDatabase(name = "gylebook-day"): Promise<DayDatabase> {
   });
 }
 
-/** On the disk before it is called kept, and not only in the memory of the system. */
-export const STRICT = { durability: "strict" } as const;
+/** What is logged at brews, as a queue to the server. */
+export function dayQueue(database: DayDatabase): Queue<LogEvent> {
+  return {
+    // It has these stores in this form, beside others; the types of the library know no "at least".
+    database: database as unknown as Queue<LogEvent>["database"],
+    placeOf: ({ brewId }) => ({ brewId }),
+  };
+}

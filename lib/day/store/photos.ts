@@ -1,4 +1,5 @@
-import { STRICT, type DayDatabase, type WaitingPhoto } from "./database";
+import type { DayDatabase, WaitingPhoto } from "./database";
+import { STRICT } from "./queue";
 
 /** Keeps a picture on this device until the server has it. */
 export async function keepPhoto(database: DayDatabase, photo: WaitingPhoto): Promise<void> {

@@ -1,6 +1,7 @@
 import type { DaySheet } from "@/lib/model/day-sheet";
 import { mergeEntries, type LogEntry } from "@/lib/model/log/log-entry";
-import { STRICT, type DayDatabase, type Waiting } from "./database";
+import type { DayDatabase } from "./database";
+import { STRICT, type Waiting } from "./queue";
 
 /** What this device knows of a brew. */
 export interface KeptDay {

@@ -3,12 +3,14 @@ import type { EventContent } from "@/lib/model/log/log-event";
 import type { LogEntry } from "@/lib/model/log/log-entry";
 import type { DaySheet } from "@/lib/model/day-sheet";
 import type { DeviceClock } from "../store/clock";
-import type { DayDatabase, Waiting } from "../store/database";
+import { dayQueue, type DayDatabase } from "../store/database";
 import { keepEvents } from "../store/keep-event";
+import type { Waiting } from "../store/queue";
 import { retryRefused } from "../store/retry-refused";
 import { keepEntries, keepSheet, readDay } from "../store/read-day";
 import { flush, type FlushOutcome, type Post } from "./flush";
 import type { FetchedSheet } from "./http";
+import { Observed } from "./observed";
 
 /** How the server is, as far as the last attempt tells. */
 export type Connection = FlushOutcome["kind"] | "unknown" | "not found";
@@ -47,28 +49,22 @@ export interface SessionSetting {
 
 const NOTHING = projectLog([]);
 
+const NOTHING_YET: DayState = {
+  sheet: null,
+  entries: [],
+  log: NOTHING,
+  waiting: [],
+  connection: "unknown",
+  refusal: null,
+  clockAheadMs: null,
+  isReady: false,
+};
+
 /** One brew on one device: reads what is kept, keeps what is written, and sends it on. */
-export class DaySession {
-  private state: DayState = {
-    sheet: null,
-    entries: [],
-    log: NOTHING,
-    waiting: [],
-    connection: "unknown",
-    refusal: null,
-    clockAheadMs: null,
-    isReady: false,
-  };
-  private readonly listeners = new Set<() => void>();
-
-  constructor(private readonly setting: SessionSetting) {}
-
-  readonly subscribe = (listener: () => void): (() => void) => {
-    this.listeners.add(listener);
-    return () => this.listeners.delete(listener);
-  };
-
-  readonly snapshot = (): DayState => this.state;
+export class DaySession extends Observed<DayState> {
+  constructor(private readonly setting: SessionSetting) {
+    super(NOTHING_YET);
+  }
 
   /** Reads what this device keeps. */
   async reread(): Promise<void> {
@@ -80,7 +76,7 @@ export class DaySession {
   /** Keeps events on this device; fulfilled when they are on its disk. Sending follows and is not waited for. */
   async write(contents: readonly EventContent[], occurredAt?: number): Promise<void> {
     const { database, clock, space, brewId, announce } = this.setting;
-    const me = this.state.sheet?.me;
+    const me = this.snapshot().sheet?.me;
     if (me === undefined) throw new Error("nothing is written before the sheet is read");
     const writer = { space, brewId, userId: me.id, userName: me.name };
     await keepEvents(database, clock, writer, contents, occurredAt);
@@ -92,14 +88,14 @@ export class DaySession {
   /** Sends what waits. */
   async send(): Promise<void> {
     const { database, clock, post, alone, announce } = this.setting;
-    const userId = this.state.sheet?.me.id;
+    const userId = this.snapshot().sheet?.me.id;
     if (userId === undefined) return;
-    const outcome = await alone(() => flush({ database, clock, post, userId }));
+    const outcome = await alone(() => flush({ queue: dayQueue(database), clock, post, userId }));
     if (outcome === null) return;
     if (outcome.kind === "done") await this.setting.sendPhotos(userId);
-    const before = this.state.waiting.length;
+    const before = this.snapshot().waiting.length;
     await this.reread();
-    if (this.state.waiting.length !== before) announce();
+    if (this.snapshot().waiting.length !== before) announce();
     // With nothing to send, nothing was learnt of the server.
     if (outcome.kind === "done" && before === 0) return;
     this.change({ connection: outcome.kind, refusal: outcome.kind === "refused" ? outcome.reason : null });
@@ -107,7 +103,8 @@ export class DaySession {
 
   /** Sends again what the server has refused. */
   async retry(): Promise<void> {
-    await retryRefused(this.setting.database, this.setting.brewId);
+    const { database, brewId } = this.setting;
+    await retryRefused(dayQueue(database), (event) => event.brewId === brewId);
     await this.reread();
     await this.send();
   }
@@ -133,10 +130,5 @@ export class DaySession {
     await keepEntries(this.setting.database, this.setting.brewId, entries);
     await this.reread();
     this.change({ connection: "done" });
-  }
-
-  private change(part: Partial<DayState>): void {
-    this.state = { ...this.state, ...part };
-    for (const listener of this.listeners) listener();
   }
 }

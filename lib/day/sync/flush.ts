@@ -1,8 +1,9 @@
 import type { Delivery } from "@/lib/model/log/delivery";
+import type { Stamped } from "@/lib/model/log/log-entry";
 import type { DeliveryAnswer } from "@/lib/model/log/delivery-answer";
 import { applyAnswer } from "../store/apply-answer";
 import { wasSet, type DeviceClock } from "../store/clock";
-import type { DayDatabase, Waiting } from "../store/database";
+import type { Queue, Waiting } from "../store/queue";
 
 /** How a delivery went. */
 export type FlushOutcome =
@@ -17,8 +18,8 @@ export interface Post {
   (delivery: Delivery): Promise<{ readonly status: number; readonly body: unknown }>;
 }
 
-export interface FlushSetting {
-  readonly database: DayDatabase;
+export interface FlushSetting<E extends Stamped> {
+  readonly queue: Queue<E>;
   readonly clock: DeviceClock;
   readonly post: Post;
   readonly userId: string;
@@ -34,9 +35,9 @@ let roundTripMs = 0;
  * Sends what waits, oldest first, until nothing waits or the server does not answer. Nothing is taken out of the queue
  * that the server has not acknowledged by name.
  */
-export async function flush(setting: FlushSetting): Promise<FlushOutcome> {
+export async function flush<E extends Stamped>(setting: FlushSetting<E>): Promise<FlushOutcome> {
   for (;;) {
-    const all = await setting.database.getAllFromIndex("waiting", "user", setting.userId);
+    const all = await setting.queue.database.getAllFromIndex("waiting", "user", setting.userId);
     const [first] = all.filter(isDue).sort(byCount);
     if (first === undefined) return { kind: "done" };
     const batch = all
@@ -48,16 +49,16 @@ export async function flush(setting: FlushSetting): Promise<FlushOutcome> {
   }
 }
 
-const isDue = ({ refusal }: Waiting): boolean => refusal === null;
+const isDue = ({ refusal }: Waiting<Stamped>): boolean => refusal === null;
 
-function byCount(a: Waiting, b: Waiting): number {
+function byCount(a: Waiting<Stamped>, b: Waiting<Stamped>): number {
   return (a.event.deviceSeq ?? 0) - (b.event.deviceSeq ?? 0);
 }
 
-async function deliver(
-  { database, clock, post, userId }: FlushSetting,
+async function deliver<E extends Stamped>(
+  { queue, clock, post, userId }: FlushSetting<E>,
   space: string,
-  batch: readonly Waiting[],
+  batch: readonly Waiting<E>[],
 ): Promise<FlushOutcome> {
   const sentAt = clock.now();
   const before = clock.steady();
@@ -76,7 +77,7 @@ async function deliver(
     const offset = Math.round(Date.parse(answer.body.receivedAt) - sentAt - roundTripMs / 2);
     roundTripMs = Math.min(600_000, Math.max(0, Math.round(took)));
     const steady = batch.every((each) => !unsteady.includes(each.event.id));
-    await applyAnswer(database, answer.body, steady ? offset : null);
+    await applyAnswer(queue, answer.body, steady ? offset : null);
     // An answer that names none of them would otherwise be asked for again at once and for ever.
     return namesOne(answer.body, batch) ? { kind: "done" } : { kind: "unreachable" };
   }
@@ -95,7 +96,7 @@ function isAnswer(body: unknown): body is DeliveryAnswer {
   );
 }
 
-function namesOne({ stored, duplicate, rejected }: DeliveryAnswer, batch: readonly Waiting[]): boolean {
+function namesOne({ stored, duplicate, rejected }: DeliveryAnswer, batch: readonly Waiting<Stamped>[]): boolean {
   const named = new Set([...stored, ...duplicate, ...rejected.map(({ id }) => id)]);
   return batch.some(({ event }) => named.has(event.id));
 }

@@ -1,34 +1,42 @@
-import type { LogEntry } from "@/lib/model/log/log-entry";
-import type { DaySession } from "./day-session";
+/** What is kept in step: it reads what the device keeps, sends what waits, and reads anew from the server. */
+export interface InStep {
+  readonly reread: () => Promise<void>;
+  readonly send: () => Promise<void>;
+  readonly refresh: () => Promise<void>;
+}
 
-const CHANNEL = "gylebook-day";
+/** What the pages of one kind share on a device: their channel, and the lock of who sends. */
+export interface PageKind {
+  readonly channel: string;
+  readonly lock: string;
+}
+
+export const DAY_PAGES: PageKind = { channel: "gylebook-day", lock: "gylebook-send" };
+export const JUDGING_PAGES: PageKind = { channel: "gylebook-tasting", lock: "gylebook-send-tasting" };
+
 const EVERY_MS = 30_000;
-const SHORTEST_WAIT_MS = 1000;
-const LONGEST_WAIT_MS = 60_000;
 
 /** Tells the other pages of this device that something was kept. */
-export function announceChange(): void {
+export function announceChange({ channel }: PageKind): void {
   if (typeof BroadcastChannel === "undefined") return;
-  const channel = new BroadcastChannel(CHANNEL);
-  channel.postMessage("changed");
-  channel.close();
+  const told = new BroadcastChannel(channel);
+  told.postMessage("changed");
+  told.close();
 }
 
 /** Lets one page of a device at a time send; null for the others, which leave it to that one. */
-export async function oneSender<T>(work: () => Promise<T>): Promise<T | null> {
+export async function oneSender<T>({ lock }: PageKind, work: () => Promise<T>): Promise<T | null> {
   // Locks are missing where the page came over plain http; what is sent twice is kept once.
   if (!("locks" in navigator)) return work();
-  return navigator.locks.request("gylebook-send", { ifAvailable: true }, async (lock) =>
-    lock === null ? null : work(),
-  );
+  return navigator.locks.request(lock, { ifAvailable: true }, async (held) => (held === null ? null : work()));
 }
 
 /**
  * Keeps a session in step with the device and the server: at once when the network is back or the page is seen again,
  * otherwise every half a minute. Ends with what it returns.
  */
-export function keepInStep(session: DaySession): () => void {
-  const ends = [listenToPages(session), listenToServer(session)];
+export function keepInStep(session: InStep, pages: PageKind): () => void {
+  const end = listenToPages(session, pages);
   const again = (): void => {
     if (document.visibilityState === "hidden") return;
     void session.send().then(() => session.refresh());
@@ -40,65 +48,13 @@ export function keepInStep(session: DaySession): () => void {
     clearInterval(timer);
     removeEventListener("online", again);
     document.removeEventListener("visibilitychange", again);
-    for (const end of ends) end();
+    end();
   };
 }
 
-function listenToPages(session: DaySession): () => void {
+function listenToPages(session: InStep, pages: PageKind): () => void {
   if (typeof BroadcastChannel === "undefined") return () => undefined;
-  const channel = new BroadcastChannel(CHANNEL);
+  const channel = new BroadcastChannel(pages.channel);
   channel.onmessage = () => void session.reread();
   return () => channel.close();
-}
-
-/** What others log comes as it happens. The connection is made anew after a while when it breaks. */
-function listenToServer(session: DaySession): () => void {
-  let source: EventSource | null = null;
-  let wait = SHORTEST_WAIT_MS;
-  let timer: ReturnType<typeof setTimeout> | null = null;
-  const together = inBatches((entries) => void session.take(entries));
-  function connect(): void {
-    const { sheet } = session.snapshot();
-    if (sheet === null) {
-      timer = setTimeout(connect, SHORTEST_WAIT_MS);
-      return;
-    }
-    source = new EventSource(`/api/brew-day/${sheet.space.slug}/${sheet.brew.id}/live`);
-    source.onopen = () => {
-      wait = SHORTEST_WAIT_MS;
-    };
-    source.addEventListener("entry", ({ data }: MessageEvent<string>) => together(JSON.parse(data) as LogEntry));
-    // Too much was missed to be told one by one.
-    source.addEventListener("reload", () => void session.refresh());
-    source.addEventListener("over", () => {
-      source?.close();
-      void session.refresh();
-    });
-    source.onerror = () => {
-      // The browser tries again by itself only while it takes the answer for one; a refusal ends it.
-      if (source?.readyState !== EventSource.CLOSED) return;
-      source.close();
-      timer = setTimeout(connect, wait * (0.5 + Math.random()));
-      wait = Math.min(LONGEST_WAIT_MS, wait * 2);
-    };
-  }
-  connect();
-  return () => {
-    if (timer !== null) clearTimeout(timer);
-    source?.close();
-  };
-}
-
-const BATCH_MS = 50;
-
-/** What comes in quick succession is taken together, and the screen drawn once. */
-function inBatches(take: (entries: readonly LogEntry[]) => void): (entry: LogEntry) => void {
-  let batch: LogEntry[] = [];
-  return (entry) => {
-    if (batch.push(entry) > 1) return;
-    setTimeout(() => {
-      take(batch);
-      batch = [];
-    }, BATCH_MS);
-  };
 }

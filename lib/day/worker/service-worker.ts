@@ -1,17 +1,19 @@
 /// <reference lib="webworker" />
-// Keeps the brew-day page itself on the device: its HTML, script and style, which hold no data of anybody. What is
-// written and read of a brew is never here; the page keeps that in its own database.
+// Keeps the page of brew days, or that of judging, itself on the device: its HTML, script and style, which hold no data of anybody. What is
+// written and read of a brew or a tasting is never here; the page keeps that in its own database.
 
 /** Written in when it is built. */
 declare const VERSION: string;
+/** "brew-day" or "judging": the first part of the addresses that it keeps. */
+declare const PAGE_NAME: string;
 declare const SHELL: readonly string[];
 
 // The page of a window has the same name for itself, with other powers.
 const worker = globalThis as unknown as ServiceWorkerGlobalScope;
 
-const CACHE = `brew-day-${VERSION}`;
-/** The page is the same at every address of the brew day, so one of them is kept. */
-const PAGE = "/brew-day/page";
+const CACHE = `${PAGE_NAME}-${VERSION}`;
+/** The page is the same at every address of its kind, so one of them is kept. */
+const PAGE = `/${PAGE_NAME}/page`;
 
 worker.addEventListener("install", (event) => {
   event.waitUntil(
@@ -25,7 +27,7 @@ worker.addEventListener("activate", (event) => {
 
 async function forgetOlder(): Promise<void> {
   const names = await caches.keys();
-  const older = names.filter((name) => name.startsWith("brew-day-") && name !== CACHE);
+  const older = names.filter((name) => name.startsWith(`${PAGE_NAME}-`) && name !== CACHE);
   await Promise.all(older.map((name) => caches.delete(name)));
 }
 
@@ -36,7 +38,7 @@ worker.addEventListener("message", ({ data }) => {
 worker.addEventListener("fetch", (event) => {
   const { request } = event;
   const url = new URL(request.url);
-  if (request.method !== "GET" || url.origin !== worker.location.origin || !url.pathname.startsWith("/brew-day/"))
+  if (request.method !== "GET" || url.origin !== worker.location.origin || !url.pathname.startsWith(`/${PAGE_NAME}/`))
     return;
   const isPage = request.mode === "navigate" || request.destination === "document";
   event.respondWith(fromCache(isPage ? PAGE : url.pathname, request));

@@ -28,7 +28,7 @@ export function applyUpdate(): void {
 }
 
 /** Registers the worker that keeps the page itself on this device. */
-export async function startWorker(): Promise<void> {
+export async function startWorker(scope: string): Promise<void> {
   if (!("serviceWorker" in navigator)) return;
   navigator.serviceWorker.addEventListener("controllerchange", () => {
     // The first worker takes the page as it is; only a brewer's own wish starts it anew.
@@ -36,10 +36,7 @@ export async function startWorker(): Promise<void> {
     changed();
   });
   try {
-    registration = await navigator.serviceWorker.register("/brew-day/sw.js", {
-      scope: "/brew-day/",
-      updateViaCache: "none",
-    });
+    registration = await navigator.serviceWorker.register(`${scope}sw.js`, { scope, updateViaCache: "none" });
   } catch {
     return;
   }

@@ -1,8 +1,11 @@
-import type { LogEvent } from "./log-event";
+import type { EventStamp, LogEvent } from "./log-event";
+
+/** What the order of a log looks at; what a tasting's judges write has it as well. */
+export type Stamped = Pick<EventStamp, "id" | "deviceId" | "deviceSeq" | "occurredAt">;
 
 /** An event with what is known of it: who made it, and whether and when it reached the server. */
-export interface LogEntry {
-  readonly event: LogEvent;
+export interface LogEntry<E extends Stamped = LogEvent> {
+  readonly event: E;
   readonly actorId: string;
   readonly actorName: string;
   /** ISO 8601, by the server's clock; null while it is on this device only. */
@@ -15,7 +18,7 @@ export interface LogEntry {
 const TRUSTED_CLOCK_MS = 60_000;
 
 /** When an event happened, ms since 1970: by the device's clock, or by the server's where the device's is clearly wrong. */
-export function effectiveTime({ event, clockOffsetMs }: Pick<LogEntry, "event" | "clockOffsetMs">): number {
+export function effectiveTime({ event, clockOffsetMs }: Pick<LogEntry<Stamped>, "event" | "clockOffsetMs">): number {
   return inServerTime(clockOffsetMs, Date.parse(event.occurredAt));
 }
 
@@ -26,7 +29,7 @@ export function inServerTime(clockOffsetMs: number | null, stated: number): numb
 }
 
 /** The one order in which the log is read, whatever order it arrived in. */
-export function inOrder(a: LogEntry, b: LogEntry): number {
+export function inOrder(a: LogEntry<Stamped>, b: LogEntry<Stamped>): number {
   return (
     effectiveTime(a) - effectiveTime(b) ||
     compare(a.event.deviceId, b.event.deviceId) ||
@@ -44,8 +47,8 @@ function compare(a: string, b: string): number {
  * Each event once, in the order of the log. Of two entries for one event the one counts that the server has answered:
  * it knows more.
  */
-export function mergeEntries(entries: readonly LogEntry[]): readonly LogEntry[] {
-  const byId = new Map<string, LogEntry>();
+export function mergeEntries<E extends Stamped>(entries: readonly LogEntry<E>[]): readonly LogEntry<E>[] {
+  const byId = new Map<string, LogEntry<E>>();
   for (const entry of entries) {
     const known = byId.get(entry.event.id);
     if (known === undefined || (known.receivedAt === null && entry.receivedAt !== null))

@@ -4,6 +4,7 @@ import { celsius } from "@/lib/calc/units";
 import { counted, measured, ranged } from "../measured";
 import { INSTRUMENTS } from "../reading";
 import { oneOf, optionalText, recordId, written } from "../written";
+import { instant } from "./instant";
 import {
   ADDITION_PLACES,
   ADDITION_UNITS,
@@ -16,24 +17,6 @@ import {
   type Measured,
 } from "./log-event";
 import { isSeries, LOGGED_QUANTITIES, loggedRange, SERIES, type LoggedQuantity } from "./series";
-
-const EARLIEST = Date.parse("2000-01-01T00:00:00Z");
-const LATEST = Date.parse("2200-01-01T00:00:00Z");
-
-function instant(label: string): z.ZodType<string> {
-  return z.string({ error: `${label} is not a time` }).transform((text, context) => {
-    const at = Date.parse(text);
-    // Without a zone the same text would be another moment on every device.
-    const isZoned = /(?:Z|[+-]\d\d:\d\d)$/.test(text);
-    if (!Number.isNaN(at) && isZoned && at >= EARLIEST && at <= LATEST) return new Date(at).toISOString();
-    const shown = text.slice(0, 40);
-    context.addIssue({
-      code: "custom",
-      message: `${label} “${shown}” is not a time with a zone between the years 2000 and 2200`,
-    });
-    return z.NEVER;
-  });
-}
 
 const stepId = z.string().regex(/^[a-z0-9-]{1,64}$/, "This is not the name of a step");
 

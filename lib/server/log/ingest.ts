@@ -9,6 +9,8 @@ import { inSpace, isRefusedByRule, type SpaceTransaction } from "../db";
 import { scheduleAlarms } from "../push/alarms";
 import type { Member } from "../session";
 import { advanceBrews } from "./advance";
+import { clockOffset } from "./clock-offset";
+import { identifierOf } from "./identifier-of";
 import { insertEvents, type Fate, type NewEvent } from "./insert-events";
 import { brewRefusals } from "./writable-brews";
 
@@ -36,11 +38,6 @@ export async function ingest(member: Member, delivery: Delivery): Promise<Delive
     ),
     receivedAt: receivedAt.toISOString(),
   };
-}
-
-/** How far this clock is ahead of the phone's, with half the way there and back for the way here. */
-function clockOffset({ sentAt, roundTripMs }: Delivery, receivedAt: Date): number {
-  return Math.round(receivedAt.getTime() - Date.parse(sentAt) - roundTripMs / 2);
 }
 
 /** Stores events in one transaction: all that are right, or none. */
@@ -129,9 +126,4 @@ function readEvents(events: readonly unknown[]): ReadEvents {
     }
   }
   return { taken: [...taken.values()], rejected };
-}
-
-function identifierOf(event: unknown): string {
-  const id: unknown = typeof event === "object" && event !== null && "id" in event ? event.id : null;
-  return typeof id === "string" ? id.slice(0, 64) : "";
 }
