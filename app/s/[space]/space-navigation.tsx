@@ -12,6 +12,7 @@ const PARTS = [
   { path: "ingredients", label: "Ingredients" },
   { path: "brews", label: "Brews" },
   { path: "shared-brews", label: "Shared brews" },
+  { path: "tastings", label: "Tastings" },
   { path: "orders", label: "Orders" },
   { path: "people", label: "People" },
   { path: "calendar", label: "Your days" },
@@ -19,7 +20,7 @@ const PARTS = [
 ] as const;
 
 /** What needs more than one person. */
-const TOGETHER: readonly string[] = ["shared-brews", "orders", "people", "calendar", "notices"];
+const TOGETHER: readonly string[] = ["shared-brews", "tastings", "orders", "people", "calendar", "notices"];
 
 interface SpaceNavigationProps {
   readonly slug: string;

@@ -11,6 +11,7 @@ export const SOURCE_TITLES = {
   "balling-1865": "Balling 1865: extract, alcohol and attenuation",
   "barth-zaman-2015": "Barth and Zaman 2015: influence of water on mash pH",
   "birge-1932": "Birge 1932: errors of values that scatter more than stated",
+  "bjcp-2021": "Beer style guidelines of 2021, vital figures",
   "bjcp-score-sheet": "Beer score sheet of 50 points",
   "bjorck-1967": "Björck 1967: least squares with refinement",
   "brandam-2003": "Brandam and others 2003: hydrolysis of starch during mashing",

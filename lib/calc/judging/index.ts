@@ -17,5 +17,6 @@ export type { ScoreTable } from "./score-table";
 export type { GappedScores } from "./scored-table";
 export type { ServingBalance, Spread } from "./serving-balance";
 export { SERVING_RANGE, servingOrders, type ServingOrders } from "./serving-orders";
+export { styleDistance, type FigurePlace, type StyleDistance, type StyleFigure } from "./style-distance";
 export { triangleMinimumCorrect } from "./triangle-minimum-correct";
 export { triangleProbability } from "./triangle-probability";

@@ -24,6 +24,8 @@ export type FlightOrders =
   | {
       readonly ok: true;
       readonly orders: readonly JudgeOrder[];
+      /** What the orders were computed from, for the explanation. */
+      readonly asked: Parameters<typeof servingOrders>[0];
       readonly each: number;
       readonly balance: ServingBalance;
     }
@@ -52,16 +54,14 @@ export function flightOrders({ entries, judgeIds, palateLimit, seed }: FlightToS
   const conflicted = judges.find((_, at) => withheld[at]?.length === sorted.length);
   if (conflicted !== undefined) return { ok: false, reason: "all-own", judgeId: conflicted };
 
-  const { orders, balance } = servingOrders({
-    entries: sorted.length,
-    judges: judges.length,
-    seed,
-    without: withheld,
+  const asked = {
+    ...{ entries: sorted.length, judges: judges.length, seed, without: withheld },
     ...(palateLimit === null ? {} : { palateLimit }),
-  });
+  };
+  const { orders, balance } = servingOrders(asked);
   const named = orders.map((order, at) => ({
     judgeId: judges[at] ?? "",
     entryNos: order.map((entry) => sorted[entry]?.entryNo ?? 0),
   }));
-  return { ok: true, orders: named, each: orders[0]?.length ?? 0, balance };
+  return { ok: true, orders: named, asked, each: orders[0]?.length ?? 0, balance };
 }

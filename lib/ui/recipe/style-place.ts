@@ -1,7 +1,6 @@
-import { specificGravityToPlato } from "@/lib/calc/gravity";
 import { QUANTITIES, type Dimension, type QuantityId } from "@/lib/calc/ledger";
-import { ebcFromSrm, specificGravity, srm } from "@/lib/calc/units";
 import type { Preferences } from "@/lib/model/preferences";
+import { isStyled, styleSpan } from "@/lib/model/style-spans";
 import type { Span, StyleFigures } from "@/lib/model/styles";
 import { displayUnit } from "../display-unit";
 import { fixedDigits } from "../fixed-digits";
@@ -13,30 +12,9 @@ export function stylePlace(a: {
   readonly value: number;
   readonly preferences: Preferences;
 }): string | null {
-  const span = spanOf(a.figures, a.id);
-  return span === null ? null : place(a.value, span, QUANTITIES[a.id].dimension, a.preferences);
+  if (!isStyled(a.id)) return null;
+  return place(a.value, styleSpan(a.figures, a.id), QUANTITIES[a.id].dimension, a.preferences);
 }
-
-/** The span of a style in the ledger's own units. */
-function spanOf(figures: StyleFigures, id: QuantityId): Span | null {
-  const each = ({ low, high }: Span, to: (value: number) => number): Span => ({ low: to(low), high: to(high) });
-  switch (id) {
-    case "fermenter.originalExtract":
-      return each(figures.originalGravity, plato);
-    case "fermenter.finalExtract":
-      return each(figures.finalGravity, plato);
-    case "package.alcohol":
-      return figures.alcohol;
-    case "fermenter.bitterness":
-      return figures.bitterness;
-    case "fermenter.colour":
-      return each(figures.colour, (value) => ebcFromSrm(srm(value)));
-    default:
-      return null;
-  }
-}
-
-const plato = (gravity: number): number => specificGravityToPlato(specificGravity(gravity));
 
 function place(value: number, { low, high }: Span, dimension: Dimension, preferences: Preferences): string {
   const { fromLibrary, ...shown } = displayUnit(dimension, preferences);

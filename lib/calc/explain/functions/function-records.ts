@@ -16,6 +16,7 @@ import { HEAT_KETTLE_FUNCTIONS } from "./heat-kettle-functions";
 import { HEAT_MASH_FUNCTIONS } from "./heat-mash-functions";
 import { HEAT_WATER_FUNCTIONS } from "./heat-water-functions";
 import { JUDGING_FUNCTIONS } from "./judging-functions";
+import { JUDGING_PREPARATION_FUNCTIONS } from "./judging-preparation-functions";
 import { JUDGING_TEST_FUNCTIONS } from "./judging-test-functions";
 import { KETTLE_FUNCTIONS } from "./kettle-functions";
 import { KETTLE_READING_FUNCTIONS } from "./kettle-reading-functions";
@@ -57,6 +58,7 @@ export const SUBJECT_FUNCTIONS: readonly FunctionRecord[] = [
   ...HEAT_MASH_FUNCTIONS,
   ...HEAT_WATER_FUNCTIONS,
   ...JUDGING_FUNCTIONS,
+  ...JUDGING_PREPARATION_FUNCTIONS,
   ...JUDGING_TEST_FUNCTIONS,
   ...KETTLE_FUNCTIONS,
   ...KETTLE_READING_FUNCTIONS,

@@ -91,7 +91,7 @@ export const JUDGING_FUNCTIONS: readonly FunctionRecord[] = [
   {
     id: "judging/servingOrders",
     words:
-      "In which order each judge tastes the entries. When all taste all, rows of Williams squares put every entry equally often into each place and straight after each other one, given a multiple of n judges for an even number n of entries or of 2n for an odd one. With other numbers, or more entries than a palate bears, tastings differ by one at most and pairs, places and successions are as even as a search found; the balance says how even. It knows nothing of strength or roast: flights should hold beers of a kind.",
+      "In which order each judge tastes the entries. When all taste all, rows of Williams squares put every entry equally often into each place and straight after each other one, given a multiple of n judges for an even number n of entries or of 2n for an odd one. With other numbers, more entries than a palate bears or entries that a judge must not get, tastings differ by one at most, as far as what is withheld lets them, and pairs, places and successions are as even as a search found; the balance says how even. It knows nothing of strength or roast: flights should hold beers of a kind.",
     equation:
       "row i, place j: (i + 0, 1, n − 1, 2, n − 2, …) modulo n, and backwards too for an odd n; entries and rows shuffled",
     inputs: [
@@ -102,7 +102,7 @@ export const JUDGING_FUNCTIONS: readonly FunctionRecord[] = [
     ],
     gives: "for each judge the entries in order, and how balanced the orders are",
     sources: ["williams-1949"],
-    validRange: "1 to 100 entries, 1 to 100 judges, whole numbers.",
+    validRange: "1 to 100 entries, 1 to 100 judges, whole numbers; at least one entry is left to every judge.",
     call: servingOrders,
     example: [{ entries: 12, judges: 6, palateLimit: 6, seed: 1 }],
   },
