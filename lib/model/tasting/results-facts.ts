@@ -1,3 +1,4 @@
+import type { BeerFigure } from "./prepare-figures";
 import type { Choice, Sheet } from "./sheet";
 import type { Flight, RevealedEntry } from "./tasting";
 
@@ -25,17 +26,11 @@ export interface CountedChoice {
   readonly isRight: boolean;
 }
 
-/** Computed figures of a brew, in the library's units; null where its log does not give them. */
-export interface BrewFigures {
-  readonly bitterness: number | null;
-  readonly colour: number | null;
-  readonly alcohol: number | null;
-  readonly finalGravity: number | null;
-}
-
 export interface JudgedEntry extends RevealedEntry {
-  /** As measured where the log has it, otherwise as predicted; null of a beer without any. */
-  readonly figures: BrewFigures | null;
+  /** As measured where the log has it, otherwise as computed or stated. */
+  readonly figures: readonly BeerFigure[];
+  /** Who brewed it, alone or with others; nobody of a beer from elsewhere. */
+  readonly brewerIds: readonly string[];
 }
 
 /** Everything about one flight that its results are made of. */

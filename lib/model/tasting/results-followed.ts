@@ -1,10 +1,11 @@
 import { rankCorrelation, type RankCorrelation } from "@/lib/calc/judging";
 import type { Dimension } from "@/lib/calc/ledger";
 import type { DescriptorId } from "./descriptors";
-import type { BrewFigures, FlightFacts } from "./results-facts";
+import type { StyledQuantity } from "../style-spans";
+import type { FlightFacts } from "./results-facts";
 
 interface Followed {
-  readonly figure: keyof BrewFigures;
+  readonly quantity: StyledQuantity;
   readonly label: string;
   readonly dimension: Dimension;
   readonly word: DescriptorId;
@@ -12,10 +13,10 @@ interface Followed {
 
 /** What judges taste, and the figure that it should follow. */
 const FOLLOWED: readonly Followed[] = [
-  { figure: "bitterness", label: "Bitterness", dimension: "bitterness", word: "bitter" },
-  { figure: "colour", label: "Colour", dimension: "colour", word: "dark" },
-  { figure: "alcohol", label: "Alcohol", dimension: "alcohol", word: "warming" },
-  { figure: "finalGravity", label: "Final gravity", dimension: "extract", word: "full" },
+  { quantity: "fermenter.bitterness", label: "Bitterness", dimension: "bitterness", word: "bitter" },
+  { quantity: "fermenter.colour", label: "Colour", dimension: "colour", word: "dark" },
+  { quantity: "package.alcohol", label: "Alcohol", dimension: "alcohol", word: "warming" },
+  { quantity: "fermenter.finalExtract", label: "Final gravity", dimension: "extract", word: "full" },
 ];
 
 /** Fewer entries than this show no pattern that is worth a number. */
@@ -45,11 +46,11 @@ export function followedFigures(flights: readonly FlightFacts[]): readonly Follo
   });
 }
 
-function followedEntries({ entries, sheets }: FlightFacts, { figure, word }: Followed): readonly FollowedEntry[] {
+function followedEntries({ entries, sheets }: FlightFacts, { quantity, word }: Followed): readonly FollowedEntry[] {
   return entries.flatMap(({ entryNo, beer, figures }) => {
-    const computed = figures?.[figure] ?? null;
+    const computed = figures.find((figure) => figure.quantity === quantity)?.value;
     const own = sheets.filter((sheet) => sheet.entryNo === entryNo);
-    if (computed === null || own.length === 0) return [];
+    if (computed === undefined || own.length === 0) return [];
     const strengths = own.map(
       ({ sheet }): number => sheet.descriptors.find((noted) => noted.word === word)?.strength ?? 0,
     );
