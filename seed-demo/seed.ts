@@ -16,6 +16,7 @@ import { seedOrders } from "./orders";
 import { DEMO_CLUB, DEMO_OUTSIDER, DEMO_PASSWORD, DEMO_PEOPLE, type DemoPerson } from "./people";
 import { DEMO_RECIPES, type DemoRecipe } from "./recipes";
 import { callDemoBrew, changeDemoPlan, DEMO_HARD_WATER, joinDemoBrew, keepDemoComparison } from "./shared-brew";
+import { seedTastings } from "./tastings";
 import { seedTrial } from "./trial";
 
 const HOUR_MS = 3_600_000;
@@ -41,7 +42,8 @@ interface Kept<Thing> {
 /**
  * Fills an empty database with the invented demo club: thirteen people, twelve kettles, four recipes, and a shared brew
  * with five complete logs (one with a reading that is deliberately wrong) and one brew in progress; two more ferment;
- * another shared brew is only called, and the club orders for it. The porter's recipe and the figures of the shared brew are published.
+ * another shared brew is only called, and the club orders for it. The porter's recipe and the figures of the shared brew are
+ * published. The shared brew was tasted and revealed, and another tasting is open.
  */
 export async function seedDemoClub(): Promise<void> {
   await seedPeople();
@@ -54,7 +56,8 @@ export async function seedDemoClub(): Promise<void> {
   for (const recipe of DEMO_RECIPES) recipes.push({ id: await seedRecipe(recipe), thing: recipe });
   await seedPublication(recipes);
   await seedIngredients();
-  await seedBrews(kettles, recipes);
+  const sharedBrewId = await seedBrews(kettles, recipes);
+  await seedTastings({ as, sharedBrewId });
   const { id: equipmentId, thing: pot } = requireKept(kettles, ({ equipment }) => equipment.name === "Test pot");
   await as(pot.owner, (member) => seedTrial(member, { ...pot, equipmentId, noise: new Noise(SEED) }));
   await seedOrders({
@@ -99,7 +102,7 @@ async function seedRecipe({ author, title, style, notes, recipe }: DemoRecipe): 
   return (await as(author, (member) => createRecipe(member, { title, content, message: "First revision" }))).id;
 }
 
-async function seedBrews(kettles: readonly Kept<DemoKettle>[], recipes: readonly Kept<DemoRecipe>[]): Promise<void> {
+async function seedBrews(kettles: readonly Kept<DemoKettle>[], recipes: readonly Kept<DemoRecipe>[]): Promise<string> {
   const noise = new Noise(SEED);
   const now = Date.now();
   const paleAle = requireKept(recipes, (recipe) => recipe.key === "pale ale");
@@ -145,6 +148,7 @@ async function seedBrews(kettles: readonly Kept<DemoKettle>[], recipes: readonly
   await seedParticipants(kettles, sharedBrewId);
   await as("member", keepDemoComparison);
   await as("organiser", (member) => publishResult(member, { id: randomUUID(), sharedBrewId }));
+  return sharedBrewId;
 }
 
 /** Mads has seen the first version of the plan only; Emrys and Petra joined under the second, with days to come. */

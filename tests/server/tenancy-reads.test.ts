@@ -29,6 +29,7 @@ import { newOrdering } from "../support/ordering";
 import { noisyJpeg } from "../support/pictures";
 import { newSender, sentReading } from "../support/sensors";
 import { planChangeOf } from "../support/shared-brew";
+import { openTastingOf, packagedBrew } from "../support/tasting";
 import { type Ids, NOTHING_THERE, OF_NO_CLUB, READS, TO_THE_BREWER } from "../support/every-read";
 
 const savedComparison = () => ({
@@ -55,6 +56,7 @@ beforeAll(async () => {
   brewer = club.member;
   outsider = (await newClub()).organiser; // may do everything, but in another club
   const brewing = await newBrewing(owner, brewer);
+  await packagedBrew(owner);
   await newFermentation(owner, { recipe: withDryHop(), gravities: ENDED });
   await importRecipes(owner, { bytes: beerJsonFile(), kettle: null, chosen: [0] });
   await publishRecipe(owner, newPublication.parse({ recipeId: brewing.recipeId, rev: 1 }));
@@ -69,6 +71,7 @@ beforeAll(async () => {
     noticeId: notice?.id ?? "",
     photoId: randomUUID(),
     comparisonId: (await saveComparison(brewer, newComparison.parse(savedComparison()))).id,
+    tastingId: await openTastingOf(owner, brewer),
     trialId: (await beginTrial(brewer, brewing.equipmentId)).id,
   };
   await postReadings(

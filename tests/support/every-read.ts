@@ -48,6 +48,11 @@ import { listKettlesOfKind } from "@/lib/server/learning/kettles";
 import { findLearning } from "@/lib/server/learning/learned";
 import { kettleKind } from "@/lib/model/learning/kettle-kind";
 import { questionOf } from "@/lib/model/summary/question";
+import { listPourable } from "@/lib/server/tastings/candidates";
+import { findPourList } from "@/lib/server/tastings/pour-list";
+import { findPreparation } from "@/lib/server/tastings/preparation";
+import { findTasting, listTastings } from "@/lib/server/tastings/reads";
+import { findJudged, findJudgeSheet } from "@/lib/server/tastings/sheets-read";
 import { findTrial, listTrials } from "@/lib/server/trials/reads";
 import { ownHop } from "./lots";
 import { sampleRecipe } from "./sample-recipe";
@@ -62,6 +67,8 @@ export interface Ids extends Brewing {
   readonly photoId: string;
   readonly trialId: string;
   readonly comparisonId: string;
+  /** Prepared by the owner, judged by the brewer. */
+  readonly tastingId: string;
 }
 type Read = (member: Member, ids: Ids) => Promise<unknown>;
 
@@ -91,6 +98,11 @@ export const READS: Readonly<Record<string, Read>> = {
   findSharedBrew: (member, { sharedBrewId }) => findSharedBrew(member, sharedBrewId),
   findSharedBrewPlan: (member, { sharedBrewId }) => findSharedBrewPlan(member, sharedBrewId),
   findSheet: (member, { sharedBrewId, equipmentId }) => findSheet(member, { sharedBrewId, equipmentId }),
+  findTasting: (member, { tastingId }) => findTasting(member, tastingId),
+  findPreparation: (member, { tastingId }) => findPreparation(member, tastingId),
+  findPourList: (member, { tastingId }) => findPourList(member, tastingId),
+  findJudgeSheet: (member, { tastingId }) => findJudgeSheet(member, tastingId),
+  findJudged: (member, { tastingId }) => findJudged(member, tastingId, member.userId),
   findTrial: (member, { equipmentId, trialId }) => findTrial(member, equipmentId, trialId),
   findUses: (member) => findUses(member, sampleRecipe().hops[0]?.name ?? "", ownHop().what),
   listAcross: async (member) => (await listAcross(member, {}, { question: questionOf({}), asked: {} })).brews,
@@ -120,6 +132,7 @@ export const READS: Readonly<Record<string, Read>> = {
   listOwnBrewDays,
   listPeople,
   listPlanVersions: (member, { sharedBrewId }) => listPlanVersions(member, sharedBrewId),
+  listPourable,
   listPublications: (member, { recipeId }) => listPublications(member, recipeId),
   listRecipePage: (member) => listRecipePage(member, { sort: "title", direction: "ascending", page: 1 }),
   listRecipes,
@@ -130,6 +143,7 @@ export const READS: Readonly<Record<string, Read>> = {
   listSharedBrews,
   listSheets: (member, { sharedBrewId }) => listSheets(member, sharedBrewId),
   listSummaries: (member) => listSummaries(member, {}),
+  listTastings,
   listTrials: (member, { equipmentId }) => listTrials(member, equipmentId),
   listWritableBrews,
 };
@@ -152,5 +166,5 @@ export const NOTHING_THERE = new Set([
   ...["listBrewLots", "listAdaptations", "listOnHand", "listResults", "findPlanBehind"],
 ]);
 
-/** Messages go to one person, and here to whoever brews. */
-export const TO_THE_BREWER = new Set(["findNotice", "listNotices"]);
+/** Messages go to one person, and here to whoever brews; who judges the tasting is the brewer too. */
+export const TO_THE_BREWER = new Set(["findNotice", "listNotices", "findJudgeSheet", "findJudged"]);

@@ -73,6 +73,16 @@ export async function outsideBeer(steward: Member, id: string, flightNo: number,
   return (await enterBeer(steward, beerEntered.parse({ ...(await seenNow(steward, id)), ...beer }))).entryNo;
 }
 
+/** An open tasting of two beers from elsewhere, with one judge. */
+export async function openTastingOf(steward: Member, judge: Member): Promise<string> {
+  const id = await draftTasting(steward);
+  const flightNo = await flightIn(steward, id);
+  for (const name of ["Millpond porter", "Lantern stout"]) await outsideBeer(steward, id, flightNo, name);
+  await setPanel(steward, { ...(await seenNow(steward, id)), flightNo, judges: [judge.userId], pourers: [] });
+  await openTasting(steward, await seenNow(steward, id));
+  return id;
+}
+
 export interface OpenTasting extends TastingClub {
   readonly id: string;
   readonly flightNo: number;
@@ -81,8 +91,11 @@ export interface OpenTasting extends TastingClub {
   readonly entryNos: readonly number[];
 }
 
-/** A club's open tasting: a scored flight of four entries, two of them brews of the club, three judges and a pourer. */
-export async function openedTasting(): Promise<OpenTasting> {
+/**
+ * A club's open tasting: a scored flight of four entries, two of them brews of the club, three judges and a pourer; with a
+ * triangle of two more beers where asked for.
+ */
+export async function openedTasting(a: { readonly triangle?: boolean } = {}): Promise<OpenTasting> {
   const club = await newTastingClub();
   const { steward, brewer, judges, pourer } = club;
   const brewIds = [await packagedBrew(brewer, "Hedgerow ale"), await packagedBrew(brewer, "Towpath bitter")];
@@ -92,9 +105,14 @@ export async function openedTasting(): Promise<OpenTasting> {
   for (const name of ["Millpond porter", "Lantern stout"]) await outsideBeer(steward, id, flightNo, name);
   const panel = { judges: judges.map(({ userId }) => userId), pourers: [pourer.userId] };
   await setPanel(steward, { ...(await seenNow(steward, id)), flightNo, ...panel });
+  if (a.triangle === true) {
+    const test = await flightIn(steward, id, "triangle");
+    for (const name of ["Wharf mild", "Orchard mild"]) await outsideBeer(steward, id, test, name);
+    await setPanel(steward, { ...(await seenNow(steward, id)), flightNo: test, ...panel });
+  }
   await openTasting(steward, await seenNow(steward, id));
   const entryNos = await inSpace(steward.spaceId, steward.userId, async (tx) => {
-    const rows = await tx.tastingEntry.findMany({ where: { tastingId: id }, orderBy: { entryNo: "asc" } });
+    const rows = await tx.tastingEntry.findMany({ where: { tastingId: id, flightNo }, orderBy: { entryNo: "asc" } });
     return rows.map(({ entryNo }) => entryNo);
   });
   return { ...club, id, flightNo, brewIds, entryNos };

@@ -73,3 +73,16 @@ export interface Tasting extends TastingSummary {
   /** By blind code; null before the reveal. */
   readonly revealed: readonly RevealedEntry[] | null;
 }
+
+/**
+ * Where a judge writes. Which entry is opened stands behind the hash, which no server is sent; of the entry it has the code
+ * alone.
+ */
+export function judgingPath(
+  space: string,
+  tastingId: string,
+  entry: { readonly flightNo: number; readonly entryNo: number } | null = null,
+): string {
+  const hash = entry === null ? "" : `#${String(entry.flightNo)}-${String(entry.entryNo)}`;
+  return `/judging/${space}/${tastingId}${hash}`;
+}

@@ -31,7 +31,17 @@ async function readRecords(page: Page): Promise<AddressParts> {
     result: await publicAddress(page, "/shared-brews", "Autumn shared brew: Millrace Pale Ale"),
     order,
     item: await idOf(page, `/orders/${order}`, "Pale ale malt"),
+    ...(await tastingOf(page)),
   };
+}
+
+/** An open tasting whose steward is the organiser, its first flight and an entry of that. */
+async function tastingOf(page: Page): Promise<AddressParts> {
+  const tasting = await idOf(page, "/tastings", "Winter tasting");
+  await page.goto(`/s/hollowmere/tastings/${tasting}/prepare/flights/1`);
+  const code = page.getByRole("region", { name: "Entries" }).getByRole("link").first();
+  const [entry = ""] = /\d{3}$/.exec((await code.getAttribute("href")) ?? "") ?? [];
+  return { tasting, flight: "1", entry };
 }
 
 /** The last part of the public address of what the demo club published. */
@@ -70,6 +80,9 @@ export function nowhere(space: string): AddressParts {
     lot: id,
     order: id,
     item: id,
+    tasting: id,
+    flight: "1",
+    entry: "417",
     address: `nothing-${id}`,
     result: `nothing-${id}`,
   };

@@ -7,6 +7,7 @@ import { CLUB, ownTitle, writeRecipe } from "./own-recipe";
 import { planBrew } from "./planned-brew";
 import { SENSOR_WRITES } from "./sensor-writes";
 import { STOCK_WRITES } from "./stock-writes";
+import { TASTING_WRITES } from "./tasting-writes";
 
 interface Write {
   readonly what: string;
@@ -209,6 +210,7 @@ export const WRITES: readonly Write[] = [
   ...FILE_WRITES,
   ...STOCK_WRITES,
   ...SENSOR_WRITES,
+  ...TASTING_WRITES,
   {
     what: "an invitation",
     by: "organiser",

@@ -4,12 +4,14 @@ import { FLIGHT_KIND_WORDS, type Flight, type PanelPerson, type Tasting } from "
 interface FlightListProps {
   /** Of the tasting. */
   readonly home: string;
+  /** Where its judges write. */
+  readonly judging: string;
   readonly tasting: Tasting;
   readonly ownId: string;
 }
 
 /** What is tasted together, who judges and who pours; and the reader's own part. */
-export function FlightList({ home, tasting, ownId }: FlightListProps) {
+export function FlightList({ home, judging, tasting, ownId }: FlightListProps) {
   const { flights, state } = tasting;
   const isIn = (people: readonly PanelPerson[]): boolean => people.some(({ userId }) => userId === ownId);
   const judges = flights.some((flight) => isIn(flight.judges));
@@ -29,9 +31,10 @@ export function FlightList({ home, tasting, ownId }: FlightListProps) {
       </ul>
       <p className="no-print mt-3 flex flex-wrap gap-x-6">
         {judges && state !== "draft" && state !== "revealed" ? (
-          <Link className="button" href={`${home}/judge`}>
+          // A page of its own, outside of the site's navigation: it is kept on the device and works without a network.
+          <a className="button" href={judging}>
             Judge
-          </Link>
+          </a>
         ) : null}
         {pours && state === "open" ? (
           <Link className="target" href={`${home}/pour`}>

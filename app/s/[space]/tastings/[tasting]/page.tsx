@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { roleMay } from "@/lib/model/roles";
+import { judgingPath } from "@/lib/model/tasting/tasting";
 import { closeTastingAction, revealTastingAction } from "./actions";
 import { FlightList } from "./flight-list";
 import { MoveForm } from "./move-form";
@@ -30,7 +31,12 @@ export default async function TastingPage({ params }: TastingPageProps) {
       <TastingHeading home={home} tasting={tasting} isSteward={isSteward} page="tasting" />
       {tasting.note === "" ? null : <p className="mt-4">{tasting.note}</p>}
       <TastingCautions />
-      <FlightList home={`${home}/tastings/${id}`} tasting={tasting} ownId={member.userId} />
+      <FlightList
+        home={`${home}/tastings/${id}`}
+        judging={judgingPath(space, id)}
+        tasting={tasting}
+        ownId={member.userId}
+      />
       {tasting.state === "open" && (isSteward || organises) ? (
         <MoveForm
           title="Close judging"

@@ -13,20 +13,18 @@ interface BlindLabelsProps {
   readonly entries: readonly LabelledEntry[];
   /** Where this service is reached; null takes the address of the page. */
   readonly origin: string | null;
-  /** Of the sheets of the judges. */
-  readonly path: string;
 }
 
 const MOST_BOTTLES = 48;
 
 /** Labels to put over whatever a bottle says: its blind code, and the way to the judge's sheet for that code. */
-export function BlindLabels({ title, entries, origin, path }: BlindLabelsProps) {
+export function BlindLabels({ title, entries, origin }: BlindLabelsProps) {
   const [size, setSize] = useState<LabelSize["id"]>("roll");
   const [count, setCount] = useState("2");
   const isHydrated = useHydrated();
   const typed = /^\d{1,2}$/.test(count.trim()) ? Number(count) : 0;
   const many = typed >= 1 && typed <= MOST_BOTTLES ? typed : null;
-  const base = (origin ?? (isHydrated ? window.location.origin : "")) + path;
+  const base = origin ?? (isHydrated ? window.location.origin : "");
   return (
     <>
       <section aria-labelledby="labels" className="no-print my-6 flex max-w-2xl flex-col gap-4">
@@ -68,13 +66,9 @@ export function BlindLabels({ title, entries, origin, path }: BlindLabelsProps) 
         {entries.length === 0 ? null : <h3>One of them</h3>}
       </section>
       <div className={`labels labels-${size}`}>
-        {entries.flatMap(({ entryNo }) =>
+        {entries.flatMap(({ entryNo, path }) =>
           Array.from({ length: many ?? 1 }, (_, i) => (
-            <BlindLabel
-              key={`${String(entryNo)}-${String(i)}`}
-              {...{ entryNo, title }}
-              address={`${base}?entry=${String(entryNo)}`}
-            />
+            <BlindLabel key={`${String(entryNo)}-${String(i)}`} {...{ entryNo, title }} address={base + path} />
           )),
         )}
       </div>

@@ -6,6 +6,8 @@ export interface LabelledEntry {
   readonly flight: string;
   readonly beer: string;
   readonly brewer: string;
+  /** Of a judge's sheet for it. */
+  readonly path: string;
 }
 
 const COLUMNS: readonly DataColumn<LabelledEntry>[] = [

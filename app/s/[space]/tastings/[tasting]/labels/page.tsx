@@ -1,5 +1,6 @@
 import type { Metadata } from "next";
 import { environment } from "@/lib/server/environment";
+import { judgingPath } from "@/lib/model/tasting/tasting";
 import { readPreparation, readTasting } from "../read-tasting";
 import { TastingHeading } from "../tasting-heading";
 import { BlindLabels } from "./blind-labels";
@@ -18,21 +19,18 @@ export default async function BlindLabelsPage({ params }: BlindLabelsPageProps) 
   const { space, tasting: id } = await params;
   const { tasting, preparation } = await readPreparation(space, id);
   const entries = preparation.flights
-    .flatMap(({ entries: all, title }) =>
-      all.map(({ entryNo, beer, brewer }) => ({ entryNo, beer, brewer, flight: title })),
-    )
-    .sort((a, b) => a.entryNo - b.entryNo);
+    .flatMap((flight) => flight.entries.map((entry) => ({ ...entry, flight: flight.title })))
+    .sort((a, b) => a.entryNo - b.entryNo)
+    .map(({ entryNo, flightNo, beer, brewer, flight }) => ({
+      ...{ entryNo, beer, brewer, flight },
+      path: judgingPath(space, id, { flightNo, entryNo }),
+    }));
   return (
     <>
       <div className="no-print">
         <TastingHeading home={`/s/${space}`} tasting={tasting} isSteward page="labels" />
       </div>
-      <BlindLabels
-        title={tasting.title}
-        entries={entries}
-        origin={environment.appOrigin}
-        path={`/s/${space}/tastings/${id}/judge`}
-      />
+      <BlindLabels title={tasting.title} entries={entries} origin={environment.appOrigin} />
     </>
   );
 }
