@@ -1,7 +1,7 @@
 /**
  * `npm run bench`: how fast the calculation and the pages are, as ratios within one run.
  * `npm run bench -- calculation pages` runs these parts alone; the others are learning, search, comparison,
- * keystrokes, kettles, ingestion and brew-day.
+ * keystrokes, kettles, ingestion, brew-day and judging.
  */
 import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
@@ -18,7 +18,7 @@ import { passingEnvironment, serve } from "./server.mjs";
 import { onShutdown } from "./shutdown.mjs";
 
 // Each against the built app, in a demo club of its own.
-const SERVED = ["pages", "keystrokes", "kettles", "ingestion", "brew-day"];
+const SERVED = ["pages", "keystrokes", "kettles", "ingestion", "brew-day", "judging"];
 const PARTS = ["calculation", "learning", "search", "comparison", ...SERVED];
 
 await runCommand(async () => {
