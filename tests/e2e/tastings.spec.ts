@@ -107,7 +107,9 @@ test("before the reveal no page or answer about a tasting names a beer in it to 
   // Whoever prepares, judges or pours is named; a beer and whoever only brewed it is not.
   const panel = /Orla|Jorun|Wilma|Petra|Dunja|Sefa/;
   const secrets = [...new Set([...beers.filter((words) => !panel.test(words)), ...brews])];
-  expect((flight[0]?.text ?? "").includes(secrets[0] ?? "?")).toBe(true);
+  // The steward is shown them, so that what follows can fail.
+  for (const { text } of flight) expect(secrets.some((secret) => text.includes(secret))).toBe(true);
+  expect(brews.length).toBeGreaterThan(0);
 
   const pages = [
     "",
@@ -142,11 +144,10 @@ test("before the reveal no page or answer about a tasting names a beer in it to 
 test("a brew that is tasted says nothing of it before the reveal, anywhere that it stands", async ({ page }) => {
   const { tasting = "", sharedBrew = "", brew = "" } = await findDemoRecords(page);
   const places = [
-    ...[`${CLUB}/brews`, `${CLUB}/brews/${brew}`, `${CLUB}/brews/${brew}/comparison`, `${CLUB}/comparisons`],
-    ...[`${CLUB}/shared-brews/${sharedBrew}`, `${CLUB}/shared-brews/${sharedBrew}/comparison`, CLUB],
-    ...[`${CLUB}/calendar`, `${CLUB}/search?q=Winter`, `${CLUB}/search?q=tasting`, `${CLUB}/recipes`],
+    ...[`${CLUB}/brews`, `${CLUB}/brews/${brew}`, `${CLUB}/brews/${brew}/comparison`, CLUB],
+    ...[`${CLUB}/shared-brews/${sharedBrew}`, `${CLUB}/search?q=Winter`, `${CLUB}/calendar`],
   ];
-  for (const reader of ["judge", "member"]) {
+  for (const reader of ["judge"]) {
     await signInAs(page, reader);
     for (const place of places) {
       for (const { text } of await told(page, place)) expect(text, `${place} to ${reader}`).not.toContain(tasting);

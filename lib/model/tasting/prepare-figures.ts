@@ -1,6 +1,7 @@
 import { specificGravityToPlato } from "@/lib/calc/gravity";
 import { styleDistance, type FigurePlace } from "@/lib/calc/judging";
 import { normalQuantile } from "@/lib/calc/statistics";
+import type { Prediction, Predictions } from "../brew";
 import { STYLED_QUANTITIES, styleSpan, type StyledQuantity } from "../style-spans";
 import { STYLES, type Span, type Style } from "../styles";
 import type { SummaryFigure, SummaryOfBrew } from "../summary/brew-summary";
@@ -19,25 +20,25 @@ export interface BeerFigure {
 /** Half-width of the central 80 % of a normal distribution, in standard deviations. */
 const Z80 = normalQuantile(0.9);
 
-/** What a brew has of the numbers of a style: what was measured, and else what was computed. */
-export function figuresOfBrew(summary: SummaryOfBrew | null): readonly BeerFigure[] {
+/** What a brew has of the numbers of a style: what was measured, and else what was computed when it was planned. */
+export function figuresOfBrew(summary: SummaryOfBrew | null, predicted: Predictions): readonly BeerFigure[] {
   return STYLED_QUANTITIES.flatMap((quantity) => {
     const figure = summary?.figures.find((each) => each.quantity === quantity);
-    return figure === undefined ? [] : [figureOf(quantity, figure)];
+    return (figure === undefined ? null : measuredOf(quantity, figure)) ?? computedOf(quantity, predicted[quantity]);
   });
 }
 
-function figureOf(quantity: StyledQuantity, figure: SummaryFigure): BeerFigure {
-  const { measured, measuredSd, planned, plannedLow80: low80, plannedHigh80: high80 } = figure;
-  if (measured !== null) {
-    const { measuredLow80, measuredHigh80 } = figure;
-    const known = measuredLow80 !== null && measuredHigh80 !== null;
-    const interval = known ? { low80: measuredLow80, high80: measuredHigh80 } : null;
-    return { quantity, from: "measured", value: measured, sd: measuredSd, interval };
-  }
+function measuredOf(quantity: StyledQuantity, figure: SummaryFigure): BeerFigure | null {
+  const { measured, measuredSd: sd, measuredLow80: low80, measuredHigh80: high80 } = figure;
+  if (measured === null) return null;
   const interval = low80 === null || high80 === null ? null : { low80, high80 };
-  const sd = interval === null ? null : (interval.high80 - interval.low80) / (2 * Z80);
-  return { quantity, from: "computed", value: planned, sd, interval };
+  return { quantity, from: "measured", value: measured, sd, interval };
+}
+
+function computedOf(quantity: StyledQuantity, prediction: Prediction | undefined): readonly BeerFigure[] {
+  if (prediction === undefined) return [];
+  const { value, low80, high80 } = prediction;
+  return [{ quantity, from: "computed", value, sd: (high80 - low80) / (2 * Z80), interval: { low80, high80 } }];
 }
 
 /** What the brewer of a beer from elsewhere says of it, in the units of the ledger. */

@@ -1,5 +1,6 @@
 import "server-only";
-import type { BrewState } from "@/lib/model/brew";
+import { z } from "zod";
+import type { BrewState, Predictions } from "@/lib/model/brew";
 import { beerFigures } from "@/lib/model/tasting/prepare";
 import { figuresOfBeer, figuresOfBrew, type BeerFigure } from "@/lib/model/tasting/prepare-figures";
 import { flightObstacles } from "@/lib/model/tasting/prepare-obstacles";
@@ -11,6 +12,8 @@ import { isRecordId } from "../record-id";
 import type { Member } from "../session";
 import { listSummaries } from "../summaries/reads";
 import { readFlightsKnown, type FlightRow } from "./flight-rows";
+
+const predictions = z.custom<Predictions>((value) => typeof value === "object" && value !== null);
 
 /** An entry as its steward knows it. */
 export interface KnownEntry {
@@ -74,7 +77,10 @@ export async function findPreparation(member: Member, id: string): Promise<Prepa
       brewer: brewerId === null ? (identity?.brewerName ?? "") : nameOf(brewerId),
       brewId: identity?.brewId ?? null,
       brewState: brew?.state ?? null,
-      figures: stated === null ? figuresOfBrew(brew?.summary ?? null) : figuresOfBeer(beerFigures.parse(stated)),
+      figures:
+        stated === null
+          ? figuresOfBrew(brew?.summary ?? null, predictions.parse(identity?.brew?.predicted ?? {}))
+          : figuresOfBeer(beerFigures.parse(stated)),
     };
   });
   return { ...tasting, flights: flights.map((flight) => prepared(flight, found.seed, known, nameOf)) };
@@ -91,12 +97,14 @@ function prepared(
   return {
     ...{ flightNo, title, kind, palateLimit },
     entries: known.filter((entry) => entry.flightNo === flightNo),
-    judges: judgeIds.map((userId) => ({ ...person(userId), own: ownEntries(entries, userId) })),
-    pourers: pourerIds.map(person),
+    judges: judgeIds.map((userId) => ({ ...person(userId), own: ownEntries(entries, userId) })).sort(byName),
+    pourers: pourerIds.map(person).sort(byName),
     orders: isDifferenceTest(kind) ? null : flightOrders({ ...flight, seed }),
     obstacles: flightObstacles({ ...flight, seed }, nameOf),
   };
 }
+
+const byName = (a: PanelPerson, b: PanelPerson): number => a.name.localeCompare(b.name, "en");
 
 async function readKnown(
   tx: SpaceTransaction,
@@ -116,7 +124,7 @@ async function readKnown(
       identity: {
         select: {
           ...{ brewId: true, brewerUserId: true, beerName: true, brewerName: true, figures: true },
-          brew: { select: { title: true } },
+          brew: { select: { title: true, predicted: true } },
         },
       },
     },

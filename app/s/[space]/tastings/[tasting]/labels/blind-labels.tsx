@@ -62,6 +62,7 @@ export function BlindLabels({ title, entries, origin }: BlindLabelsProps) {
             Print {entries.length * (many ?? 1)} labels
           </button>
         </div>
+        <h3>Which bottle gets which code</h3>
         <BottleTable entries={entries} />
         {entries.length === 0 ? null : <h3>One of them</h3>}
       </section>

@@ -22,6 +22,7 @@ export function BottleTable({ entries }: { readonly entries: readonly LabelledEn
   return (
     <DataTable
       caption="Which bottle gets which code"
+      captionHidden
       columns={COLUMNS}
       records={entries}
       keyOf={({ entryNo }) => String(entryNo)}

@@ -45,7 +45,7 @@ function GlassKey({ flight }: PourTableProps) {
     );
   }
   return (
-    <>
+    <div className="pour-key">
       <h3 className="mt-4">For you alone: fill from</h3>
       <ul>
         {bottles.map((bottle) => (
@@ -58,6 +58,6 @@ function GlassKey({ flight }: PourTableProps) {
           </li>
         ))}
       </ul>
-    </>
+    </div>
   );
 }

@@ -48,12 +48,12 @@ export function BlankSheet({ tasting, flight, judge, entryNo, place, places }: B
           ))}
         </section>
       ))}
-      <p className="mt-2 flex justify-between gap-4">
+      <div className="mt-2 flex justify-between gap-4">
         <span>Faults and descriptors:</span>
         <strong className="whitespace-nowrap">
           Total <span className="sheet-blank" /> of {PARTS.reduce((sum, { id }) => sum + SHEET_MAXIMA[id], 0)}
         </strong>
-      </p>
+      </div>
       <div className="sheet-line" />
     </article>
   );
