@@ -98,6 +98,7 @@ const UNITS: Readonly<Record<Dimension, Spellings>> = {
   heatLoss: [[["W/K"], same]],
   heatCapacity: [[["J/K"], same]],
   evaporation: [[["kg/h"], same]],
+  points: [[["points"], same]],
 };
 
 /** How a unit written by a person converts; null when it is no unit of this dimension. */

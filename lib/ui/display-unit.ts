@@ -121,6 +121,7 @@ const CHOOSERS: Readonly<Record<Dimension, Chooser>> = {
   heatLoss: fixed("W/K", "watts per kelvin", 1),
   heatCapacity: fixed("J/K", "joules per kelvin", 0),
   evaporation: fixed("kg/h", "kilograms an hour", 2),
+  points: fixed("points", "points", 1),
 };
 
 /** The unit in which somebody reads a dimension. */

@@ -94,6 +94,7 @@ export const SOURCE_TITLES = {
   "shapley-1953": "Shapley 1953: parts that add up to a whole",
   "sharma-2005": "Sharma, Wu and Dalal 2005: CIEDE2000 colour difference",
   "shrout-fleiss-1979": "Shrout and Fleiss 1979: intraclass correlations",
+  "spearman-1904": "Spearman 1904: correlation of ranks",
   "speers-2003": "Speers, Rogers and Smith 2003: logistic of a fermentation",
   "standard-methods-1030": "Standard Methods 1030 E: charge balance of water analyses",
   "steinarsson-2013": "Steinarsson 2013: thinning a curve by largest triangles",

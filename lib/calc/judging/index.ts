@@ -10,6 +10,7 @@ export { intraclassCorrelation, type IntraclassCorrelation, type IntraclassForm 
 export { kendallW } from "./kendall-w";
 export type { MeanSquares } from "./mean-squares";
 export { pairedPreferenceProbability, type PairedPreference } from "./paired-preference-probability";
+export { rankCorrelation, type RankCorrelation } from "./rank-correlation";
 export { requiredAssessors, type RequiredAssessors } from "./required-assessors";
 export { scoreSheetTotal, SHEET_MAXIMA, type ScoreSheet } from "./score-sheet-total";
 export type { ScoreTable } from "./score-table";

@@ -25,7 +25,9 @@ export type Dimension =
   | "energyContent"
   | "heatLoss"
   | "heatCapacity"
-  | "evaporation";
+  | "evaporation"
+  // Of a judge's sheet.
+  | "points";
 
 interface CatalogueEntry {
   readonly station: Station;

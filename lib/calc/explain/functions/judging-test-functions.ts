@@ -1,7 +1,8 @@
 import { duoTrioMinimumCorrect, duoTrioProbability, pairedPreferenceProbability } from "../../judging";
-import { requiredAssessors, triangleMinimumCorrect, triangleProbability } from "../../judging";
+import { rankCorrelation, requiredAssessors, triangleMinimumCorrect, triangleProbability } from "../../judging";
 import { ALPHA_RANGE, ASSESSORS_RANGE } from "../../judging/forced-choice";
 import { PLANNING_RANGE } from "../../judging/required-assessors";
+import { SCORE_RANGE } from "../../judging/score-table";
 import type { FunctionInput, FunctionRecord } from "./function-record";
 
 /** Assessors of an example, from the fewest that make sense with its other numbers. */
@@ -90,5 +91,17 @@ export const JUDGING_TEST_FUNCTIONS: readonly FunctionRecord[] = [
     validRange: "Share 0.05 to 1, risks 0.001 to 0.5.",
     call: requiredAssessors,
     example: [{ proportionOfDiscriminators: 0.5, alpha: 0.05, beta: 0.05, test: "triangle" }],
+  },
+  {
+    id: "judging/rankCorrelation",
+    words:
+      "How far two things rise together, whatever the scale of either: the correlation of their ranks. Up to eight pairs its probability is counted over all orders; beyond, Student's t approximates it. That two things go together does not say that one causes the other.",
+    equation: "rho = Σ (r − m)(s − m) / √(Σ (r − m)² Σ (s − m)²), r and s the ranks, m = (n + 1)/2",
+    inputs: [{ at: "0.a.0", label: "First value of the first pair", ...SCORE_RANGE }],
+    gives: "correlation from −1 to 1 and its two-sided probability",
+    sources: ["spearman-1904", "student-1908"],
+    validRange: "3 to 1000 pairs.",
+    call: rankCorrelation,
+    example: [{ a: [38, 12, 24, 45, 30], b: [2.4, 0.8, 1.4, 2.6, 1.1] }],
   },
 ];

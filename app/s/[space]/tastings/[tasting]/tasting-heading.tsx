@@ -6,7 +6,7 @@ interface TastingHeadingProps {
   readonly home: string;
   readonly tasting: Tasting;
   readonly isSteward: boolean;
-  readonly page: "tasting" | "prepare" | "pour" | "labels" | "sheets-to-print" | "results";
+  readonly page: "tasting" | "prepare" | "pour" | "labels" | "sheets-to-print" | "paper" | "results";
 }
 
 /** Which tasting this is and where it stands; and the pages that the reader has of it. */
@@ -19,7 +19,18 @@ export function TastingHeading({ home, tasting, isSteward, page }: TastingHeadin
     { id: "labels", href: `${own}/labels`, text: "Labels", isShown: isSteward },
     { id: "pour", href: `${own}/pour`, text: "Pour list", isShown: isSteward && state !== "draft" },
     { id: "sheets-to-print", href: `${own}/sheets-to-print`, text: "Paper", isShown: isSteward && state !== "draft" },
-    { id: "results", href: `${own}/results`, text: "Results", isShown: state === "revealed" },
+    {
+      id: "paper",
+      href: `${own}/paper`,
+      text: "Enter paper",
+      isShown: isSteward && (state === "open" || state === "closed"),
+    },
+    {
+      id: "results",
+      href: `${own}/results`,
+      text: "Results",
+      isShown: state === "revealed" || (isSteward && state !== "draft"),
+    },
   ].filter(({ isShown }) => isShown);
   return (
     <header>

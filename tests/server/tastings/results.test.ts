@@ -1,0 +1,100 @@
+import { describe, expect, it } from "vitest";
+import { tastingResults } from "@/lib/model/tasting/results";
+import { inSpace } from "@/lib/server/db";
+import { findTastingFacts } from "@/lib/server/tastings/results-read";
+import { findSheetProgress } from "@/lib/server/tastings/sheets-progress";
+import { newClub } from "../../support/club";
+import {
+  choiceEvent,
+  moveTasting,
+  newJudging,
+  sendSheets,
+  sheetEvent,
+  sheetOf,
+  type Judging,
+} from "../../support/judging";
+
+/** Two judges, three entries; the second is two points severer, and did not taste the last. */
+async function judged() {
+  const judging = await newJudging();
+  const [first, second] = judging.judges;
+  if (first === undefined || second === undefined) throw new Error("two judges joined");
+  const { tastingId, glasses } = judging;
+  const points = (entryNo: number, total: number) => sheetEvent(tastingId, entryNo, { payload: sheetOf(total) });
+  await sendSheets(first, points(401, 30), points(402, 36), points(403, 40));
+  await sendSheets(
+    first,
+    choiceEvent(tastingId, 2, glasses(0, 2)[1] ?? 0),
+    choiceEvent(tastingId, 3, glasses(0, 3)[2] ?? 0),
+  );
+  await sendSheets(second, points(401, 28), points(402, 34), sheetEvent(tastingId, 403, { isFinal: false }));
+  await sendSheets(second, choiceEvent(tastingId, 2, glasses(1, 2)[0] ?? 0));
+  return { ...judging, first, second };
+}
+
+async function reveal(judging: Judging): Promise<void> {
+  await moveTasting(judging, "closed");
+  await moveTasting(judging, "revealed");
+}
+
+describe("results of a tasting", () => {
+  it("are there for nobody before the reveal, and nobody’s sheet is shown to another", async () => {
+    const { organiser, steward, first, second, tastingId } = await judged();
+    for (const member of [organiser, steward, first, second])
+      expect(await findTastingFacts(member, tastingId)).toBeNull();
+    const seen = (member: typeof first) =>
+      inSpace(member.spaceId, member.userId, (tx) => tx.tastingEvent.count({ where: { tastingId } }));
+    expect([await seen(organiser), await seen(first), await seen(second)]).toEqual([0, 5, 4]);
+  });
+
+  it("let the steward alone see how many sheets are in, and no points", async () => {
+    const { steward, organiser, first, tastingId, judges } = await judged();
+    const progress = await findSheetProgress(steward, tastingId);
+    const of = (judgeId: string, flightNo: number) =>
+      progress?.find((row) => row.judgeId === judgeId && row.flightNo === flightNo);
+    expect(of(judges[0]?.userId ?? "", 1)).toMatchObject({ toCome: 3, handedIn: 3, begun: 0 });
+    expect(of(judges[1]?.userId ?? "", 1)).toMatchObject({ toCome: 3, handedIn: 2, begun: 1 });
+    expect(of(judges[1]?.userId ?? "", 3)).toMatchObject({ toCome: 1, handedIn: 0, begun: 0 });
+    expect(JSON.stringify(progress)).not.toMatch(/total|payload|points/);
+    expect(await findSheetProgress(organiser, tastingId)).toBeNull();
+    expect(await findSheetProgress(first, tastingId)).toBeNull();
+  });
+
+  it("count what was handed in, take off severity, and say what is missing", async () => {
+    const judging = await judged();
+    await reveal(judging);
+    const facts = await findTastingFacts(judging.first, judging.tastingId);
+    if (facts === null) throw new Error("it was revealed");
+    const { scored, differences } = tastingResults(facts);
+    const [flight] = scored;
+    expect(flight?.missing).toBe(1);
+    // By hand: 401 is 29 and 402 is 35 to the average judge, who is one point severer than the first one: 40 − 1.
+    expect(
+      flight?.entries.map(({ entry, rank, rawMean, adjusted }) => [entry.entryNo, rank, rawMean, adjusted?.adjusted]),
+    ).toEqual([
+      [403, 1, 40, expect.closeTo(39, 9)],
+      [402, 2, 35, expect.closeTo(35, 9)],
+      [401, 3, 29, expect.closeTo(29, 9)],
+    ]);
+    expect(flight?.judges.map(({ handedIn, begun }) => [handedIn, begun]).sort()).toEqual([
+      [2, 1],
+      [3, 0],
+    ]);
+    const severity = flight?.judges.map(({ effect }) => effect?.severity ?? NaN).sort();
+    expect(severity).toEqual([expect.closeTo(-1, 9), expect.closeTo(1, 9)]);
+    // One of two found the odd glass; the one who answered the duo-trio was right.
+    expect(differences.map(({ test, answers, right }) => [test, answers, right])).toEqual([
+      ["triangle", 2, 1],
+      ["duo-trio", 1, 1],
+    ]);
+    // At least one right of two by guessing at one in three: 1 − (2/3)².
+    expect(differences[0]?.weighed?.p).toBeCloseTo(5 / 9, 12);
+  });
+
+  it("are not found in another club", async () => {
+    const judging = await judged();
+    await reveal(judging);
+    const { organiser: stranger } = await newClub();
+    expect(await findTastingFacts(stranger, judging.tastingId)).toBeNull();
+  });
+});
