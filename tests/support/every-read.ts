@@ -53,6 +53,11 @@ import { listPourable } from "@/lib/server/tastings/candidates";
 import { findPourList } from "@/lib/server/tastings/pour-list";
 import { findPreparation } from "@/lib/server/tastings/preparation";
 import { findTasting, listTastings } from "@/lib/server/tastings/reads";
+import { listJudgedFlights } from "@/lib/server/tastings/results-history";
+import { listTastingsOfBrew } from "@/lib/server/tastings/results-of-brew";
+import { findTastingFacts } from "@/lib/server/tastings/results-read";
+import { findPaperOf } from "@/lib/server/tastings/sheets-paper";
+import { findSheetProgress } from "@/lib/server/tastings/sheets-progress";
 import { findJudged, findJudgeSheet } from "@/lib/server/tastings/sheets-read";
 import { findTrial, listTrials } from "@/lib/server/trials/reads";
 import { ownHop } from "./lots";
@@ -106,6 +111,9 @@ export const READS: Readonly<Record<string, Read>> = {
   findPourList: (member, { tastingId }) => findPourList(member, tastingId),
   findJudgeSheet: (member, { tastingId }) => findJudgeSheet(member, tastingId),
   findJudged: (member, { tastingId }) => findJudged(member, tastingId, member.userId),
+  findTastingFacts: (member, { tastingId }) => findTastingFacts(member, tastingId),
+  findSheetProgress: (member, { tastingId }) => findSheetProgress(member, tastingId),
+  findPaperOf: (member, { tastingId }) => findPaperOf(member, tastingId, member.userId),
   findTrial: (member, { equipmentId, trialId }) => findTrial(member, equipmentId, trialId),
   findUses: (member) => findUses(member, sampleRecipe().hops[0]?.name ?? "", ownHop().what),
   listAcross: async (member) => (await listAcross(member, {}, { question: questionOf({}), asked: {} })).brews,
@@ -124,6 +132,7 @@ export const READS: Readonly<Record<string, Read>> = {
   listImports,
   listIngredients,
   listInvitations,
+  listJudgedFlights,
   listKettleEntries: (member, ids) => listKettleEntries(member, revision(ids)),
   listLots,
   listMovements: (member, { lotId }) => listMovements(member, lotId),
@@ -147,6 +156,7 @@ export const READS: Readonly<Record<string, Read>> = {
   listSheets: (member, { sharedBrewId }) => listSheets(member, sharedBrewId),
   listSummaries: (member) => listSummaries(member, {}),
   listTastings,
+  listTastingsOfBrew: (member, { brewId }) => listTastingsOfBrew(member, brewId),
   listTrials: (member, { equipmentId }) => listTrials(member, equipmentId),
   listWritableBrews,
 };
@@ -167,6 +177,8 @@ export const OF_NO_CLUB: Readonly<Record<string, string>> = {
 export const NOTHING_THERE = new Set([
   ...["findOrigin", "findDraft", "listDrafts", "findBrewDay", "listBrewDays", "listOwnBrewDays"],
   ...["listBrewLots", "listAdaptations", "listOnHand", "listResults", "findPlanBehind"],
+  // Nothing was revealed, and whoever owns the club is the steward and judges nothing.
+  ...["findTastingFacts", "listJudgedFlights", "findPaperOf", "listTastingsOfBrew"],
 ]);
 
 /** Messages go to one person, and here to whoever brews; who judges the tasting is the brewer too. */

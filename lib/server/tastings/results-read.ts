@@ -1,4 +1,6 @@
 import "server-only";
+import { z } from "zod";
+import type { Predictions } from "@/lib/model/brew";
 import type { FlightFacts, JudgedEntry, Seat, TastingFacts } from "@/lib/model/tasting/results-facts";
 import { figuresOfBeer, figuresOfBrew, type BeerFigure } from "@/lib/model/tasting/prepare-figures";
 import { beerFigures } from "@/lib/model/tasting/prepare";
@@ -30,7 +32,7 @@ export async function findTastingFacts(member: Member, id: string): Promise<Tast
   }));
   const brewIds = read.identities.flatMap(({ brewId }) => (brewId === null ? [] : [brewId]));
   const summaries = brewIds.length === 0 ? [] : await listSummaries(member, { ids: brewIds });
-  const ofBrew = new Map(summaries.map(({ id: brewId, summary }) => [brewId, figuresOfBrew(summary)]));
+  const summaryOf = new Map(summaries.map(({ id: brewId, summary }) => [brewId, summary]));
   const nameOf = await displayNames(
     member,
     read.counted.sheets.map(({ actorId }) => actorId),
@@ -46,12 +48,10 @@ export async function findTastingFacts(member: Member, id: string): Promise<Tast
         ...{ flightNo, title, kind },
         entries: inFlight(tasting.revealed ?? []).map((entry): JudgedEntry => {
           const identity = read.identities.find(({ entryNo }) => entryNo === entry.entryNo);
-          const brewed = identity?.brewId === null ? undefined : ofBrew.get(identity?.brewId ?? "");
-          return {
-            ...entry,
-            figures: brewed ?? statedFigures(identity?.figures),
-            brewerIds: identity?.brewerIds ?? [],
-          };
+          if (identity === undefined) return { ...entry, figures: [], brewerIds: [] };
+          const { brewId, predicted, figures, brewerIds } = identity;
+          const brewed = brewId === null ? null : figuresOfBrew(summaryOf.get(brewId) ?? null, predicted);
+          return { ...entry, figures: brewed ?? statedFigures(figures), brewerIds };
         }),
         judges: seats.filter(({ judgeId }) => judging.has(judgeId)),
         served: inFlight(read.served),
@@ -60,6 +60,9 @@ export async function findTastingFacts(member: Member, id: string): Promise<Tast
     }),
   };
 }
+
+/** Written by this program when the brew was planned. */
+const predictions = z.custom<Predictions>((value) => typeof value === "object" && value !== null);
 
 /** Seats go by chance that nobody chose, the judges' ids, so that a number says nothing of who came first. */
 function seatsOf(tasting: Tasting): readonly Seat[] {
@@ -97,6 +100,7 @@ async function readIdentities(
   readonly {
     readonly entryNo: number;
     readonly brewId: string | null;
+    readonly predicted: Predictions;
     readonly figures: unknown;
     readonly brewerIds: readonly string[];
   }[]
@@ -105,11 +109,12 @@ async function readIdentities(
     where: within,
     select: {
       ...{ entryNo: true, brewId: true, brewerUserId: true, figures: true },
-      brew: { select: { collaborators: { select: { userId: true } } } },
+      brew: { select: { predicted: true, collaborators: { select: { userId: true } } } },
     },
   });
   return rows.map(({ entryNo, brewId, brewerUserId, figures, brew }) => ({
     ...{ entryNo, brewId, figures },
+    predicted: predictions.parse(brew?.predicted ?? {}),
     brewerIds: [
       ...(brewerUserId === null ? [] : [brewerUserId]),
       ...(brew?.collaborators ?? []).map(({ userId }) => userId),

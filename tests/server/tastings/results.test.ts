@@ -1,8 +1,12 @@
 import { describe, expect, it } from "vitest";
+import { sheetStanding } from "@/lib/model/tasting/judge-sheet";
 import { tastingResults } from "@/lib/model/tasting/results";
 import { inSpace } from "@/lib/server/db";
+import { listJudgedFlights } from "@/lib/server/tastings/results-history";
 import { findTastingFacts } from "@/lib/server/tastings/results-read";
+import { enterPaperSheet } from "@/lib/server/tastings/sheets-paper";
 import { findSheetProgress } from "@/lib/server/tastings/sheets-progress";
+import { findJudgeSheet } from "@/lib/server/tastings/sheets-read";
 import { newClub } from "../../support/club";
 import {
   choiceEvent,
@@ -96,5 +100,53 @@ describe("results of a tasting", () => {
     await reveal(judging);
     const { organiser: stranger } = await newClub();
     expect(await findTastingFacts(stranger, judging.tastingId)).toBeNull();
+  });
+});
+
+describe("a sheet from paper", () => {
+  const paper = (judgeId: string, entryNo: number, total: number) => ({
+    ...{ judgeId, flightNo: 1, entryNo },
+    sheet: sheetOf(total),
+  });
+
+  it("counts in the judge’s name, keeps that the steward entered it, and the judge sees so", async () => {
+    const judging = await newJudging();
+    const [judge] = judging.judges;
+    if (judge === undefined) throw new Error("a judge joined");
+    await enterPaperSheet(judging.steward, judging.tastingId, paper(judge.userId, 401, 33));
+    const sheet = await findJudgeSheet(judge, judging.tastingId);
+    const { last, handedIn } = sheetStanding(sheet?.entries ?? [], 401);
+    expect(handedIn).toEqual(sheetOf(33));
+    expect(last?.actorId).toBe(judging.steward.userId);
+  });
+
+  it("is refused from anybody but the steward, and of an entry that the judge was not served", async () => {
+    const { judges, organiser, steward, tastingId } = await newJudging();
+    const [judge, other] = judges;
+    if (judge === undefined || other === undefined) throw new Error("two judges joined");
+    for (const member of [organiser, other]) {
+      await expect(enterPaperSheet(member, tastingId, paper(judge.userId, 401, 33))).rejects.toThrow(
+        "Only the steward of a tasting enters sheets from paper.",
+      );
+    }
+    await expect(enterPaperSheet(steward, tastingId, paper(judge.userId, 501, 33))).rejects.toThrow(
+      "Entry 501 is not served to this judge in this flight.",
+    );
+    const { organiser: stranger } = await newClub();
+    await expect(enterPaperSheet(stranger, tastingId, paper(judge.userId, 401, 33))).rejects.toThrow(
+      "There is no such tasting here.",
+    );
+  });
+});
+
+describe("judges over time", () => {
+  it("shows everybody the own line alone, and an organiser all", async () => {
+    const judging = await judged();
+    await reveal(judging);
+    const of = async (member: typeof judging.first) =>
+      (await listJudgedFlights(member)).map(({ judgeId, handedIn }) => [judgeId, handedIn]);
+    expect(await of(judging.first)).toEqual([[judging.first.userId, 3]]);
+    expect(await of(judging.steward)).toEqual([]);
+    expect(await of(judging.organiser)).toHaveLength(2);
   });
 });

@@ -32,7 +32,12 @@ export default async function TastingsPage({ params }: TastingsPageProps) {
       ) : (
         <>
           <TastingTable home={home} tastings={tastings} />
-          <p className="mt-4">{call}</p>
+          <p className="mt-4 flex flex-wrap items-center gap-x-6">
+            {call}
+            <Link className="target" href={`${home}/tastings/judges`}>
+              Judges over time
+            </Link>
+          </p>
         </>
       )}
     </>

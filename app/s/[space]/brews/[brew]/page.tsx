@@ -8,6 +8,7 @@ import { BrewHeading } from "@/lib/ui/brew/brew-heading";
 import { planOf } from "@/lib/model/brew-plan";
 import { dropBrewAction, moveBrewAction, recordReadingAction } from "./actions";
 import { BrewLots } from "./brew-lots";
+import { BrewTastings } from "./brew-tastings";
 import { DropSection } from "./drop-section";
 import { PlanBehindNotice } from "./plan-behind-notice";
 import { ReadingLog } from "./reading-log";
@@ -67,6 +68,7 @@ export default async function BrewPage({ params }: BrewPageProps) {
           {plan === null ? null : <TemperatureChart brew={brew} ledger={plan.ledger} preferences={preferences} />}
           <ReadingLog readings={brew.readings} preferences={preferences} />
           <BrewLots member={member} brew={brew} />
+          <BrewTastings member={member} brewId={brew.id} />
           {brew.mayWrite ? (
             <p className="no-print mt-6">
               <Link href={`${home}/sensors?brew=${brew.id}`} className="target">

@@ -13,25 +13,7 @@ interface TastingHeadingProps {
 export function TastingHeading({ home, tasting, isSteward, page }: TastingHeadingProps) {
   const { id, title, state, heldOn, stewardName, sharedBrew } = tasting;
   const own = `${home}/tastings/${id}`;
-  const pages = [
-    { id: "tasting", href: own, text: "Tasting", isShown: true },
-    { id: "prepare", href: `${own}/prepare`, text: "Preparation", isShown: isSteward },
-    { id: "labels", href: `${own}/labels`, text: "Labels", isShown: isSteward },
-    { id: "pour", href: `${own}/pour`, text: "Pour list", isShown: isSteward && state !== "draft" },
-    { id: "sheets-to-print", href: `${own}/sheets-to-print`, text: "Paper", isShown: isSteward && state !== "draft" },
-    {
-      id: "paper",
-      href: `${own}/paper`,
-      text: "Enter paper",
-      isShown: isSteward && (state === "open" || state === "closed"),
-    },
-    {
-      id: "results",
-      href: `${own}/results`,
-      text: "Results",
-      isShown: state === "revealed" || (isSteward && state !== "draft"),
-    },
-  ].filter(({ isShown }) => isShown);
+  const pages = pagesOf(own, state, isSteward);
   return (
     <header>
       <h1>{title}</h1>
@@ -62,4 +44,27 @@ export function TastingHeading({ home, tasting, isSteward, page }: TastingHeadin
       )}
     </header>
   );
+}
+
+/** The pages of a tasting that the reader has, as it stands now. */
+function pagesOf(own: string, state: Tasting["state"], isSteward: boolean) {
+  return [
+    { id: "tasting", href: own, text: "Tasting", isShown: true },
+    { id: "prepare", href: `${own}/prepare`, text: "Preparation", isShown: isSteward },
+    { id: "labels", href: `${own}/labels`, text: "Labels", isShown: isSteward },
+    { id: "pour", href: `${own}/pour`, text: "Pour list", isShown: isSteward && state !== "draft" },
+    { id: "sheets-to-print", href: `${own}/sheets-to-print`, text: "Paper", isShown: isSteward && state !== "draft" },
+    {
+      id: "paper",
+      href: `${own}/paper`,
+      text: "Enter paper",
+      isShown: isSteward && (state === "open" || state === "closed"),
+    },
+    {
+      id: "results",
+      href: `${own}/results`,
+      text: "Results",
+      isShown: state === "revealed" || (isSteward && state !== "draft"),
+    },
+  ].filter(({ isShown }) => isShown);
 }

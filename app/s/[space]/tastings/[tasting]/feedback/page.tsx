@@ -1,6 +1,5 @@
 import type { Metadata } from "next";
 import Link from "next/link";
-import { notFound } from "next/navigation";
 import { feedbackOf } from "@/lib/model/tasting/results-feedback";
 import { findTastingFacts } from "@/lib/server/tastings/results-read";
 import { readTasting } from "../read-tasting";
@@ -20,7 +19,15 @@ export async function generateMetadata({ params }: FeedbackPageProps): Promise<M
 export default async function FeedbackPage({ params, searchParams }: FeedbackPageProps) {
   const { space, tasting: id } = await params;
   const { member, tasting } = await readTasting(space, id);
-  const facts = (await findTastingFacts(member, id)) ?? notFound();
+  const facts = await findTastingFacts(member, id);
+  if (facts === null) {
+    return (
+      <>
+        <h1>Feedback</h1>
+        <p className="mt-2">There is feedback once the entries of {tasting.title} have been revealed.</p>
+      </>
+    );
+  }
   const all = feedbackOf(facts);
   const own = all.filter(({ entry }) => entry.brewerIds.includes(member.userId));
   const isAll = (await searchParams)["of"] === "all" || own.length === 0;
