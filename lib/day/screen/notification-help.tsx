@@ -3,7 +3,8 @@ import { subscribeToPush } from "../worker/subscribe";
 
 /** Notifications for a page that is not seen; where the club's server has keys for it, also for a phone that is locked. */
 export function NotificationHelp(): ReactElement {
-  const [permission, setPermission] = useState(
+  // Asked once: the browser looks it up outside of the page each time.
+  const [permission, setPermission] = useState(() =>
     "Notification" in window ? Notification.permission : ("not offered" as const),
   );
   const [push, setPush] = useState<"unknown" | "on" | "off">("unknown");

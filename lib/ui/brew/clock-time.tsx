@@ -15,10 +15,23 @@ export interface ClockTimeProps {
 
 const CLOCK = { hour: "2-digit", minute: "2-digit", hourCycle: "h23" } as const;
 const DAY = { weekday: "short", day: "numeric", month: "short" } as const;
+const UTC = { timeZone: "UTC", timeZoneName: "short" } as const;
+
+/** Each made once: making one takes a phone several milliseconds, and a brew day shows dozens of times every second. */
+const formats = new Map<string, Intl.DateTimeFormat>();
+
+function formatOf(withDay: boolean, isHydrated: boolean): Intl.DateTimeFormat {
+  const key = `${String(withDay)} ${String(isHydrated)}`;
+  const known = formats.get(key);
+  if (known !== undefined) return known;
+  const format = new Intl.DateTimeFormat("en-GB", {
+    ...(withDay ? { ...DAY, ...CLOCK } : CLOCK),
+    ...(isHydrated ? {} : UTC),
+  });
+  formats.set(key, format);
+  return format;
+}
 
 export function ClockTime({ at, withDay = false }: ClockTimeProps): ReactElement {
-  const isHydrated = useHydrated();
-  const parts = withDay ? { ...DAY, ...CLOCK } : CLOCK;
-  const zone = isHydrated ? {} : ({ timeZone: "UTC", timeZoneName: "short" } as const);
-  return <time dateTime={at.toISOString()}>{new Intl.DateTimeFormat("en-GB", { ...parts, ...zone }).format(at)}</time>;
+  return <time dateTime={at.toISOString()}>{formatOf(withDay, useHydrated()).format(at)}</time>;
 }
