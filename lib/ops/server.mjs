@@ -11,6 +11,8 @@ import { onShutdown } from "./shutdown.mjs";
 const NEXT = join(ROOT, "node_modules", "next", "dist", "bin", "next");
 const OBSERVE = new URL("observe.mjs", import.meta.url).href;
 const PATIENCE_MS = 60_000;
+// Longer than proxies and sensors leave a connection idle: one that is closed just as they write loses the request.
+const IDLE_CONNECTION_MS = 75_000;
 const LONGEST_FAREWELL_MS = 30_000;
 
 /** What the server reads from its environment; whatever is set already is kept. */
@@ -60,7 +62,8 @@ export async function requireFreePort(port, host) {
 
 /** Serves the built pages and returns the process once they answer; `kill` ends it without a farewell. */
 export async function serve({ host, port, env }) {
-  const args = ["--import", OBSERVE, NEXT, "start", "-H", host, "-p", String(port)];
+  const idle = ["--keepAliveTimeout", String(IDLE_CONNECTION_MS)];
+  const args = ["--import", OBSERVE, NEXT, "start", "-H", host, "-p", String(port), ...idle];
   const options = { cwd: ROOT, env: { ...env, NODE_ENV: "production" }, stdio: ["pipe", "pipe", "inherit"] };
   // Not among the children that are ended at once: it is told first, and has a farewell of its own.
   const child = spawn(process.execPath, args, options);

@@ -1,9 +1,9 @@
 import { randomUUID } from "node:crypto";
 import { readFile } from "node:fs/promises";
-import { expect, test } from "playwright/test";
 import { anotherContext } from "./support/another-context";
 import { CLUB } from "./support/own-recipe";
 import { signInAs } from "./support/sign-in";
+import { expect, test } from "./support/test";
 
 test("somebody takes their data along and closes the account, and is nobody afterwards", async ({ page, browser }) => {
   await signInAs(page, "organiser");

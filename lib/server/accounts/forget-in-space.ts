@@ -29,6 +29,7 @@ export async function forgetInClub(spaceId: string, userId: string): Promise<voi
 
 /** People call kettles after themselves. */
 async function forgetKettles(tx: SpaceTransaction, spaceId: string, userId: string): Promise<void> {
+  await tx.kettleContribution.deleteMany({ where: { spaceId, agreedBy: userId } });
   await tx.equipment.updateMany({
     where: { spaceId, ownerUserId: userId },
     data: { name: NAMELESS_KETTLE, archivedAt: new Date() },
@@ -51,6 +52,7 @@ export async function withdrawEverything(spaceId: string, userId: string): Promi
       data: { withdrawnAt, content: {}, title: "" },
     });
     await tx.statContrib.deleteMany({ where: { spaceId } });
+    await tx.kettleContribution.deleteMany({ where: { spaceId } });
   });
 }
 

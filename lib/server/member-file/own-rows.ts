@@ -8,6 +8,7 @@ import { inSpace, rowsNaming, type NamedRow } from "../db";
 export const PERSON_COLUMNS = [
   "accepted_by",
   "actor_id",
+  "agreed_by",
   "author_id",
   "begun_by",
   "booked_by",
@@ -27,6 +28,7 @@ export const PERSON_COLUMNS = [
   "owner_user_id",
   "proposed_by",
   "published_by",
+  "revealed_by",
   "steward_id",
   "uploader_id",
   "user_id",

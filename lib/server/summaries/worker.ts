@@ -1,5 +1,6 @@
 import "server-only";
 import { directory } from "../db";
+import { remakeStaleContributions } from "../learning/contributions";
 import { remakeStale } from "./stale";
 import { noteError } from "../note-error";
 
@@ -18,7 +19,9 @@ export function startSummaryWorker(): void {
     try {
       const spaces = await directory.space.findMany({ where: { deletedAt: null }, select: { id: true } });
       // One space after the other: row-level security shows one at a time, and whoever reads makes what they need.
-      for (const { id } of spaces) await remakeStale(id);
+      for (const { id } of spaces) {
+        if ((await remakeStale(id)) > 0) await remakeStaleContributions(id);
+      }
     } catch (error) {
       // The database may be away for a while; what is stale stays marked.
       noteError("summaries were not made", error);
