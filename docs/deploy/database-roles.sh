@@ -4,7 +4,8 @@
 set -eu
 psql --username postgres --set=ON_ERROR_STOP=1 --set=owner="$OWNER_PASSWORD" --set=backup="$BACKUP_PASSWORD" <<'SQL'
 CREATE ROLE gyle_app NOLOGIN NOINHERIT;
-CREATE ROLE gylebook LOGIN PASSWORD :'owner';
+-- CREATEROLE, for the roles that its functions belong to, which the migrations make.
+CREATE ROLE gylebook LOGIN CREATEROLE PASSWORD :'owner';
 GRANT gyle_app TO gylebook;
 CREATE ROLE gylebook_backup LOGIN BYPASSRLS PASSWORD :'backup';
 GRANT pg_read_all_data TO gylebook_backup;

@@ -7,8 +7,8 @@ import { Refusal } from "./refusal.mjs";
 const FOLDER = ".data/backups";
 const KEEP = "14";
 
-function readFormat(text: string | undefined): "dump" | "rows" | undefined {
-  if (text === undefined || text === "dump" || text === "rows") return text;
+function readFormat(text: string): "dump" | "rows" {
+  if (text === "dump" || text === "rows") return text;
   throw new Refusal(`--format=${text} is neither dump (of pg_dump) nor rows.`);
 }
 
@@ -23,7 +23,7 @@ async function makeBackup(): Promise<string> {
     options: {
       folder: { type: "string", default: FOLDER },
       keep: { type: "string", default: KEEP },
-      format: { type: "string" },
+      format: { type: "string", default: "rows" },
     },
   });
   const made = await backUp({
@@ -33,7 +33,7 @@ async function makeBackup(): Promise<string> {
     format: readFormat(values.format),
     now: new Date(),
   });
-  const how = made.format === "dump" ? "in the custom format of pg_dump" : "as rows, for want of a fitting pg_dump";
+  const how = made.format === "dump" ? "in the custom format of pg_dump" : "as rows";
   const missing = made.missingPhotos === 0 ? "" : ` ${made.missingPhotos} photos were not in the store.`;
   const removed =
     made.removed.length === 0 ? "" : `\nRemoved, as more than ${values.keep}: ${made.removed.join(", ")}.`;

@@ -53,7 +53,8 @@ async function beginPost({
   return { socket, answered: () => answered };
 }
 
-const readiness = ({ origin }: Server) => fetch(`${origin}/api/health/ready`).then(async (answer) => answer.json());
+const readiness = ({ origin }: Server) =>
+  fetch(`${origin}/api/health/ready`).then((answer): Promise<unknown> => answer.json());
 
 test.skip(
   (process.env.DATABASE_URL ?? "") === "",

@@ -2,7 +2,7 @@ import { mkdir, rename, rm } from "node:fs/promises";
 import { join } from "node:path";
 import { Client } from "pg";
 import { Refusal } from "../refusal.mjs";
-import { findProgram, requireProgram, writeDump } from "./dump-format";
+import { requireProgram, writeDump } from "./dump-format";
 import { listBackups, nameOfBackup, rotate } from "./kept-backups";
 import { writeManifest, type BackupManifest } from "./manifest";
 import { copyPhotos, readPhotos } from "./photos";
@@ -15,8 +15,8 @@ export interface BackupOrder {
   /** Holds the backups, a folder each. */
   readonly folder: string;
   readonly keep: number;
-  /** PostgreSQL's own format where a fitting pg_dump is installed, if nothing is said. */
-  readonly format?: BackupManifest["database"] | undefined;
+  /** Rows are restored by the owner of a database, a dump of pg_dump by its administrator. */
+  readonly format: BackupManifest["database"];
   readonly now: Date;
 }
 
@@ -80,9 +80,8 @@ async function writeFiles(
   await client.query("BEGIN ISOLATION LEVEL REPEATABLE READ READ ONLY");
   const tables = await readTables(client);
   const found = await fingerprints(client, tables);
-  const program = format === "dump" ? await requireProgram("pg_dump", major) : await findProgram("pg_dump", major);
-  const chosen = format ?? (program === null ? "rows" : "dump");
-  if (chosen === "dump" && program !== null) {
+  if (format === "dump") {
+    const program = await requireProgram("pg_dump", major);
     const { rows } = await client.query<{ snapshot: string }>("SELECT pg_export_snapshot() AS snapshot");
     await writeDump(databaseUrl, program, rows[0]?.snapshot ?? "", folder);
   } else {
@@ -97,7 +96,7 @@ async function writeFiles(
   const { photos, missing } = await copyPhotos(wanted, folder, before);
   const migrations = applied.map(({ name }) => name);
   const rest = { server, migrations, tables: { ...found }, sequences: { ...sequences } };
-  return { madeAt: now.toISOString(), database: chosen, ...rest, photos: [...photos], missingPhotos: missing };
+  return { madeAt: now.toISOString(), database: format, ...rest, photos: [...photos], missingPhotos: missing };
 }
 
 async function readServer(client: Client): Promise<{ readonly major: number; readonly server: string }> {

@@ -43,10 +43,9 @@ export async function writeDump(url: string, program: string, snapshot: string, 
   await call(program, url, ["--format=custom", "--no-unlogged-table-data", `--snapshot=${snapshot}`, file]);
 }
 
-/** Restores into a database without tables, all of it or nothing; whoever restores owns everything. */
+/** Restores into a database without tables, all of it or nothing, and everything to the owner that it had. */
 export async function loadDump(url: string, program: string, folder: string): Promise<void> {
-  const asOwner = ["--no-owner", "--single-transaction", "--exit-on-error"];
-  await call(program, url, [...asOwner, join(folder, FILE)]);
+  await call(program, url, ["--single-transaction", "--exit-on-error", join(folder, FILE)]);
 }
 
 /** The password goes by the environment, because arguments can be read by everybody on the machine. */

@@ -29,6 +29,7 @@ export async function restore({ databaseUrl, folder, migrations }: RestoreOrder)
     // First, because the same photos again change nothing, and so a restore that fails can be tried again.
     await loadPhotos(manifest.photos, folder);
     if (manifest.database === "dump") {
+      await requireAdministrator(client);
       await loadDump(databaseUrl, await requireProgram("pg_restore", await majorOf(client)), folder);
       await inTransaction(client, () => compare(client, manifest));
     } else {
@@ -82,6 +83,18 @@ async function firstWithRows(client: Client, tables: readonly Table[]): Promise<
     if (rowCount !== 0) return name;
   }
   return null;
+}
+
+/** Some functions belong to roles that nobody is a member of; only an administrator gives them back to these. */
+async function requireAdministrator(client: Client): Promise<void> {
+  const { rows } = await client.query<{ may: boolean }>(
+    "SELECT rolsuper AS may FROM pg_roles WHERE rolname = current_user",
+  );
+  if (rows[0]?.may === true) return;
+  throw new Refusal(
+    "A dump is restored by an administrator of the server: set DATABASE_URL to the address of one for this command, " +
+      "after making the owner of the tables and its empty database. Nothing was restored.",
+  );
 }
 
 async function majorOf(client: Client): Promise<number> {
