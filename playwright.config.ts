@@ -21,6 +21,8 @@ export default defineConfig({
   workers: 2,
   // Some walk through every page, several times.
   timeout: 120_000,
+  // A second try tells a machine that was slow from a defect; the summary names how many needed it.
+  retries: 1,
   // Two browsers, the server and its database share what a small machine has; a page may take a while to come.
   expect: { timeout: 15_000 },
   use: {
@@ -28,7 +30,7 @@ export default defineConfig({
     baseURL: process.env.GYLEBOOK_URL ?? "http://localhost:3000",
     locale: "en-GB",
     timezoneId: "UTC",
-    trace: "retain-on-failure",
+    trace: "retain-on-first-failure",
     launchOptions: { args: ARGUMENTS, ...(executablePath === undefined ? {} : { executablePath }) },
   },
 });

@@ -4,9 +4,11 @@ import { revalidatePath } from "next/cache";
 import { cookies } from "next/headers";
 import { redirect } from "next/navigation";
 import { z } from "zod";
+import { accountClosing } from "@/lib/model/account-closing";
 import { passwordChange } from "@/lib/model/credentials";
 import { mailChoice } from "@/lib/model/mail-choice";
 import { preferencesInput } from "@/lib/model/preferences-input";
+import { closeAccount } from "@/lib/server/accounts/close-account";
 import { changePassword, saveMailChoice, savePreferences, signOutEverywhere } from "@/lib/server/accounts/writes";
 import { formAction } from "@/lib/server/action";
 import { requireViewer } from "@/lib/server/session";
@@ -40,4 +42,9 @@ export const changePasswordAction = formAction(passwordChange, async (change) =>
 export const signOutEverywhereAction = formAction(z.strictObject({}), async () => {
   await signOutEverywhere(await requireViewer());
   redirect("/sign-in?notice=everywhere");
+});
+
+export const closeAccountAction = formAction(accountClosing, async (closing) => {
+  await closeAccount(await requireViewer(), closing);
+  redirect("/sign-in?notice=closed");
 });

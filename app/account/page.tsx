@@ -1,9 +1,12 @@
 import type { Metadata } from "next";
+import { listClosingClubs } from "@/lib/server/accounts/closing-clubs";
 import { findMailChoice } from "@/lib/server/accounts/writes";
 import { isMailSent } from "@/lib/server/mail/is-mail-sent";
 import { requireViewer } from "@/lib/server/session";
 import { PageMain } from "@/lib/ui/page-main";
+import { Closing } from "./closing";
 import { MailForm } from "./mail-form";
+import { OwnData } from "./own-data";
 import { PasswordForm } from "./password-form";
 import { PreferencesForm } from "./preferences-form";
 import { SignOutButtons } from "./sign-out-buttons";
@@ -12,7 +15,7 @@ export const metadata: Metadata = { title: "Account" };
 
 export default async function AccountPage() {
   const viewer = await requireViewer();
-  const choice = await findMailChoice(viewer);
+  const [choice, clubs] = await Promise.all([findMailChoice(viewer), listClosingClubs(viewer)]);
   return (
     <PageMain narrow>
       <h1>{viewer.displayName}</h1>
@@ -40,6 +43,18 @@ export default async function AccountPage() {
             Change the password
           </h2>
           <PasswordForm />
+        </section>
+        <section aria-labelledby="own-data">
+          <h2 id="own-data" className="mb-4">
+            Your data
+          </h2>
+          <OwnData />
+        </section>
+        <section aria-labelledby="close">
+          <h2 id="close" className="mb-4">
+            Close the account
+          </h2>
+          <Closing clubs={clubs} />
         </section>
       </div>
     </PageMain>

@@ -12,6 +12,7 @@ export const metadata: Metadata = { title: "Sign in" };
 const NOTICES: Readonly<Record<string, string>> = {
   password: "Your password is changed, and every device is signed out. Sign in with the new one.",
   everywhere: "You are signed out on every device.",
+  closed: "Your account is closed. What was yours alone is gone.",
 };
 
 interface SignInPageProps {

@@ -42,6 +42,8 @@ export interface Brew extends BrewSummary {
   readonly dropped: { readonly at: Date; readonly byName: string; readonly why: string } | null;
   /** Everything that was logged, in no order. */
   readonly entries: readonly LogEntry[];
+  /** How many readings of sensors the log has besides: of very many, every so-manyth is read. */
+  readonly leftOut: number;
   /** What it comes to. */
   readonly log: BrewLog;
   /** The readings of the ledger's numbers, each value that was ever given. */

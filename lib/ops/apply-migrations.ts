@@ -36,11 +36,14 @@ export interface MigrationOrder {
   readonly databaseUrl: string;
   /** Holds one folder for each migration, named so that they sort in the order in which they apply. */
   readonly folder: string;
+  /** Only these, for a backup that was made before the others; all of them, if nothing is said. */
+  readonly names?: readonly string[];
 }
 
 /** Applies the migrations that the database does not have yet, each in one transaction, and returns their names. */
-export async function applyMigrations({ databaseUrl, folder }: MigrationOrder): Promise<readonly string[]> {
+export async function applyMigrations({ databaseUrl, folder, names }: MigrationOrder): Promise<readonly string[]> {
   const files = await readMigrations(folder);
+  const wanted = names === undefined ? files : names.map((name) => requireFile(files, name));
   const client = new Client({ connectionString: databaseUrl, connectionTimeoutMillis: 10_000 });
   await client.connect().catch((error: unknown) => {
     throw new Error(`The database is not reachable: ${reasonOf(error)}.`, { cause: error });
@@ -50,7 +53,7 @@ export async function applyMigrations({ databaseUrl, folder }: MigrationOrder): 
     await client.query(CREATE_TABLE);
     refuseSurprises(files, await readApplied(client));
     const done = await new Umzug({
-      migrations: files.map((file) => toRunnable(client, file)),
+      migrations: wanted.map((file) => toRunnable(client, file)),
       storage: storageOf(client),
       context: {},
       logger: undefined,
@@ -76,6 +79,12 @@ async function readMigrations(folder: string): Promise<readonly MigrationFile[]>
       return { name, sql, checksum: createHash("sha256").update(sql).digest("hex") };
     }),
   );
+}
+
+function requireFile(files: readonly MigrationFile[], name: string): MigrationFile {
+  const file = files.find((each) => each.name === name);
+  if (file !== undefined) return file;
+  throw new Error(`The migration ${name} is not known to this version of Gylebook: a newer one made it.`);
 }
 
 async function readApplied(client: Client): Promise<readonly Applied[]> {

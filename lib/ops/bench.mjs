@@ -18,7 +18,8 @@ import { passingEnvironment, serve } from "./server.mjs";
 import { onShutdown } from "./shutdown.mjs";
 
 // Each against the built app, in a demo club of its own.
-const SERVED = ["pages", "keystrokes", "kettles", "ingestion", "brew-day", "judging"];
+// What writes the most comes last.
+const SERVED = ["pages", "keystrokes", "kettles", "brew-day", "judging", "ingestion"];
 const PARTS = ["calculation", "learning", "search", "comparison", ...SERVED];
 
 await runCommand(async () => {

@@ -1,6 +1,8 @@
 interface Database {
   /** Its address, for an account that owns it and may make other databases. */
   readonly url: string;
+  /** Its address, for somebody who may read and do everything: for backups. */
+  readonly superuserUrl: string;
   /** Another command runs it, and this one does not stop it. */
   readonly shared: boolean;
   readonly stop: () => Promise<void>;

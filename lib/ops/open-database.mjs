@@ -5,6 +5,13 @@ import { onShutdown } from "./shutdown.mjs";
 
 /** The database of this installation, up to date: the one at DATABASE_URL, or the embedded one. */
 export async function openDatabase({ mayShare }) {
+  const database = await reachDatabase({ mayShare });
+  await migrate(database.url);
+  return database;
+}
+
+/** The same as it stands. `superuserUrl` is there for the embedded one only. */
+export async function reachDatabase({ mayShare }) {
   const given = process.env.DATABASE_URL ?? "";
   if (given !== "") await reach(given);
   const database = given === "" ? await startKeptDatabase("gylebook") : { url: given, shared: false };
@@ -12,7 +19,6 @@ export async function openDatabase({ mayShare }) {
     throw new Refusal("Gylebook runs in this folder already: stop it first, with Ctrl+C where it runs.");
   }
   if (database.stop !== undefined) onShutdown(database.stop);
-  await migrate(database.url);
   return database;
 }
 

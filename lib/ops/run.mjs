@@ -55,3 +55,10 @@ export async function step(heading, command, args, options = {}) {
 export function typescriptCommand(file) {
   return [process.execPath, ["--conditions=react-server", "--import", "tsx", file]];
 }
+
+/** Runs one of them to its end and shows what it says; its exit code is ours. */
+export async function runTypescript(file, args, env) {
+  const [command, own] = typescriptCommand(file);
+  const { code } = await run(command, [...own, ...args], { env, show: true });
+  return code;
+}

@@ -1,3 +1,4 @@
+import { spawn } from "node:child_process";
 import { randomBytes } from "node:crypto";
 import { existsSync } from "node:fs";
 import { mkdir, readFile, writeFile } from "node:fs/promises";
@@ -5,12 +6,13 @@ import { join } from "node:path";
 import { isFree } from "./free-port.mjs";
 import { ROOT } from "./project-root.mjs";
 import { Refusal } from "./refusal.mjs";
-import { start } from "./run.mjs";
 import { onShutdown } from "./shutdown.mjs";
 
 const NEXT = join(ROOT, "node_modules", "next", "dist", "bin", "next");
-const END_WITH_PARENT = new URL("end-with-parent.mjs", import.meta.url).href;
+const OBSERVE = new URL("observe.mjs", import.meta.url).href;
 const PATIENCE_MS = 60_000;
+// Longer than proxies and sensors leave a connection idle: one that is closed just as they write loses the request.
+const IDLE_CONNECTION_MS = 75_000;
 const LONGEST_FAREWELL_MS = 30_000;
 
 /** What the server reads from its environment; whatever is set already is kept. */
@@ -60,9 +62,11 @@ export async function requireFreePort(port, host) {
 
 /** Serves the built pages and returns the process once they answer; `kill` ends it without a farewell. */
 export async function serve({ host, port, env }) {
-  const args = ["--import", END_WITH_PARENT, NEXT, "start", "-H", host, "-p", String(port)];
-  const options = { env: { ...env, NODE_ENV: "production" }, stdio: ["pipe", "pipe", "inherit"] };
-  const child = start(process.execPath, args, options);
+  const idle = ["--keepAliveTimeout", String(IDLE_CONNECTION_MS)];
+  const args = ["--import", OBSERVE, NEXT, "start", "-H", host, "-p", String(port), ...idle];
+  const options = { cwd: ROOT, env: { ...env, NODE_ENV: "production" }, stdio: ["pipe", "pipe", "inherit"] };
+  // Not among the children that are ended at once: it is told first, and has a farewell of its own.
+  const child = spawn(process.execPath, args, options);
   const ended = new Promise((resolve) => child.once("close", resolve));
   onShutdown(() => end(child, ended));
   await untilReady(port, child);
@@ -83,9 +87,18 @@ async function untilReady(port, child) {
   throw new Refusal(`The server did not answer on port ${port} within ${PATIENCE_MS / 1000} s.`);
 }
 
-/** Requests under way are answered first; one that never ends does not keep the server. */
+/**
+ * Says first that it is not ready, for as long as whoever sends it requests takes to notice (DRAIN_SECONDS); then requests
+ * under way are answered, and one that never ends does not keep the server.
+ */
 async function end(child, ended) {
-  if (child.exitCode !== null || child.signalCode !== null) return;
+  const hasEnded = () => child.exitCode !== null || child.signalCode !== null;
+  const drainS = Number(process.env.DRAIN_SECONDS || 0);
+  if (drainS > 0 && !hasEnded()) {
+    child.stdin.write("drain\n");
+    await Promise.race([ended, new Promise((resolve) => setTimeout(resolve, drainS * 1000))]);
+  }
+  if (hasEnded()) return;
   child.kill("SIGTERM");
   const impatience = setTimeout(() => child.kill("SIGKILL"), LONGEST_FAREWELL_MS);
   await ended;

@@ -16,6 +16,7 @@ await runCommand(async () => {
   await ensureClient();
   const database = await openDatabase({ mayShare: false });
   const env = await serverEnvironment({ databaseUrl: database.url, port });
+  await step("Erasing what closed accounts left to nobody", ...typescriptCommand("lib/ops/erase.ts"), { env });
   const signIns = await step(
     "Looking for the demo club, or filling an empty database with it",
     ...typescriptCommand("lib/ops/seed.ts"),

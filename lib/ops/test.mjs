@@ -21,9 +21,10 @@ let started;
 const PARTS = {
   check: runChecks,
   unit: async () => [await runVitest("unit")],
-  server: async (database) => [
-    await runVitest("server", { ...process.env, DATABASE_URL_TEST: (await database()).url }),
-  ],
+  server: async (database) => {
+    const { url, superuserUrl } = await database();
+    return [await runVitest("server", { ...process.env, DATABASE_URL_TEST: url, SUPERUSER_URL_TEST: superuserUrl })];
+  },
   browser: async (database) => [await runInBrowser(await database())],
 };
 

@@ -1,5 +1,6 @@
 import "server-only";
 import type { DirectoryTransaction } from "./db";
+import { requestId } from "./operations";
 
 export interface AuditEntry {
   readonly action:
@@ -7,6 +8,9 @@ export interface AuditEntry {
     | "sign-out everywhere"
     | "password"
     | "account"
+    | "account closed"
+    | "own data"
+    | "hand over"
     | "club"
     | "invitation"
     | "join"
@@ -23,5 +27,5 @@ export interface AuditEntry {
 /** Notes who did what to accounts and clubs. The log takes no e-mail address, password or token. */
 export async function writeAudit(tx: Pick<DirectoryTransaction, "auditLog">, entry: AuditEntry): Promise<void> {
   const { action, outcome, actor = null, spaceId = null, target = null, meta = {} } = entry;
-  await tx.auditLog.create({ data: { action, outcome, actor, spaceId, target, meta } });
+  await tx.auditLog.create({ data: { action, outcome, actor, spaceId, target, meta, requestId: requestId() } });
 }

@@ -5,6 +5,7 @@ import { z } from "zod";
 import { Prisma, PrismaClient } from "../../prisma/generated/client";
 import { environment } from "./environment";
 import { oneAtATime } from "./one-at-a-time";
+import { watchPool, watchQuery } from "./watch-queries";
 
 type DirectoryModel =
   | "appUser"
@@ -62,8 +63,7 @@ function openPool(): Pool {
     connectionTimeoutMillis: 5000,
     application_name: "gylebook",
   });
-  // A broken idle connection is replaced at the next query; without a listener it would end the process.
-  pool.on("error", () => undefined);
+  watchPool(pool);
   return pool;
 }
 
@@ -75,15 +75,14 @@ async function openAdapter() {
 }
 
 function createClient(): PrismaClient {
-  return new PrismaClient({
+  const client = new PrismaClient({
+    log: [{ emit: "event", level: "query" }],
     // The pool is made at the first query, because a build loads this file without a database.
-    adapter: {
-      provider: "postgres",
-      adapterName: "@prisma/adapter-pg",
-      connect: openAdapter,
-    },
+    adapter: { provider: "postgres", adapterName: "@prisma/adapter-pg", connect: openAdapter },
     transactionOptions: TRANSACTION_LIMITS,
   });
+  client.$on("query", watchQuery);
+  return client;
 }
 
 // A development server loads this file again after each change; the connections stay, on the global object.
@@ -201,4 +200,50 @@ export async function moveRowsOfSpace(
 ): Promise<void> {
   await tx.$executeRaw`UPDATE ${tableSql(table)} SET ${columnSql(column)} = ${to}
     WHERE space_id = ${spaceId}::uuid AND id = ANY (${ids}::uuid[])`;
+}
+
+export interface NamedRow {
+  readonly table: string;
+  readonly row: unknown;
+}
+
+interface NamingOrder {
+  readonly spaceId: string;
+  readonly userId: string;
+  readonly columns: readonly string[];
+  /** Tables that are passed over. */
+  readonly not: readonly string[];
+  /** Tables whose rows belong to a record that names the person: the table, whose part, by which column, who is named. */
+  readonly parts: readonly (readonly [table: string, of: string, by: string, person: string])[];
+}
+
+/** Rows of one space in whichever table of content they are, that name a person in one of the columns. */
+export async function rowsNaming(tx: SpaceTransaction, order: NamingOrder): Promise<readonly NamedRow[]> {
+  const { spaceId, userId, columns, not, parts } = order;
+  await tx.$queryRaw`SELECT set_config('timezone', 'UTC', true)`;
+  const tables = await tx.$queryRaw<{ table: string; columns: string[] }[]>`
+    SELECT c.relname::text AS "table", array_agg(a.attname::text ORDER BY a.attnum) AS columns
+    FROM pg_class c JOIN pg_attribute a ON a.attrelid = c.oid
+    WHERE c.relnamespace = 'public'::regnamespace AND c.relkind = 'r' AND c.relrowsecurity
+      AND a.attname = ANY (${columns}) AND NOT a.attisdropped AND NOT c.relname = ANY (${not})
+      AND EXISTS (SELECT FROM pg_attribute s WHERE s.attrelid = c.oid AND s.attname = 'space_id')
+    GROUP BY c.relname ORDER BY c.relname`;
+  const found: NamedRow[] = [];
+  const add = async (table: string, which: Prisma.Sql): Promise<void> => {
+    const rows = await tx.$queryRaw<{ row: unknown }[]>`
+      SELECT to_jsonb(t) - 'space_id' AS row FROM ${tableSql(table)} t WHERE t.space_id = ${spaceId}::uuid AND ${which}`;
+    found.push(...rows.map(({ row }) => ({ table, row })));
+  };
+  for (const each of tables) {
+    const named = each.columns.map((column) => Prisma.sql`t.${columnSql(column)} = ${userId}::uuid`);
+    await add(each.table, Prisma.sql`(${Prisma.join(named, " OR ")})`);
+  }
+  for (const [table, of, by, person] of parts) {
+    await add(
+      table,
+      Prisma.sql`EXISTS (SELECT FROM ${tableSql(of)} o WHERE o.space_id = t.space_id AND o.id = t.${columnSql(by)}
+                         AND o.${columnSql(person)} = ${userId}::uuid)`,
+    );
+  }
+  return found;
 }

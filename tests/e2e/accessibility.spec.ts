@@ -1,9 +1,10 @@
-import { expect, test, type Page } from "playwright/test";
+import type { Page } from "playwright/test";
 import { violations } from "./support/axe";
 import { EVERY_PAGE } from "./support/every-page";
 import { openRecipe } from "./support/own-recipe";
 import { planBrew } from "./support/planned-brew";
 import { signInAs } from "./support/sign-in";
+import { expect, test } from "./support/test";
 
 const THEMES = ["light", "dark"] as const;
 const WIDTHS = [390, 1280] as const;

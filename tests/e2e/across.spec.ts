@@ -1,8 +1,8 @@
 import { readFileSync } from "node:fs";
-import { expect, test } from "playwright/test";
 import { violations } from "./support/axe";
 import { CLUB, ownTitle } from "./support/own-recipe";
 import { signInAs } from "./support/sign-in";
+import { expect, test } from "./support/test";
 
 test("a member sees how the brews of a shared brew differ, what proves little, and compares two", async ({ page }) => {
   await signInAs(page, "member");

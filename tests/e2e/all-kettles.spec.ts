@@ -1,9 +1,9 @@
-import { expect, test } from "playwright/test";
 import { anotherContext } from "./support/another-context";
 import { violations } from "./support/axe";
 import { kettleRows, openKettles, rowOf } from "./support/kettle-table";
 import { CLUB, openRecipe, ownTitle, writeRecipe } from "./support/own-recipe";
 import { signInAs } from "./support/sign-in";
+import { expect, test } from "./support/test";
 
 const WIDTHS = { phone: 390, desk: 1280 } as const;
 // A pot of fifteen litres does not hold the volume of any recipe of the club.

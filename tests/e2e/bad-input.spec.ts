@@ -1,7 +1,8 @@
-import { expect, test, type Page } from "playwright/test";
+import type { Page } from "playwright/test";
 import { CLUB, openRecipe, ownTitle, writeRecipe } from "./support/own-recipe";
 import { planBrew } from "./support/planned-brew";
 import { signInAs } from "./support/sign-in";
+import { expect, test } from "./support/test";
 
 /** What somebody types for an amount, and what the message says besides the name of the field. */
 const WRONG = [

@@ -1,7 +1,8 @@
-import { expect, test, type Page } from "playwright/test";
+import type { Page } from "playwright/test";
 import { numberIn } from "./support/figures";
 import { expectState, move, planBrew } from "./support/planned-brew";
 import { signInAs } from "./support/sign-in";
+import { expect, test } from "./support/test";
 
 test("a member logs their brew and sees planned, measured and the difference", async ({ page }) => {
   await signInAs(page, "member");

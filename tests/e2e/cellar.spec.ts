@@ -1,8 +1,9 @@
 import jsQR from "jsqr";
-import { expect, test, type Locator, type Page } from "playwright/test";
+import type { Locator, Page } from "playwright/test";
 import { violations } from "./support/axe";
 import { planBrew } from "./support/planned-brew";
 import { signInAs } from "./support/sign-in";
+import { expect, test } from "./support/test";
 
 const DAY_MS = 86_400_000;
 const SIZES = [

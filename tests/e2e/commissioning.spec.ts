@@ -1,6 +1,7 @@
-import { expect, test, type Page } from "playwright/test";
+import type { Page } from "playwright/test";
 import { CLUB, ownTitle } from "./support/own-recipe";
 import { signInAs } from "./support/sign-in";
+import { expect, test } from "./support/test";
 
 /** 8 W/K, 2.4 kW and 3000 J/K with 20 L of water: the closed form of first-order heating, air 20 °C. */
 const HEAT_J_PER_K = 20 * 0.99821 * 4186.8 + 3000;

@@ -1,7 +1,7 @@
-import { expect, test } from "playwright/test";
 import { violations } from "./support/axe";
 import { mainButton, openNewDay, safety, sheetOnServer } from "./support/day-page";
 import { signInAs } from "./support/sign-in";
+import { expect, test } from "./support/test";
 
 test("an alarm rings at its instant, through a reload, until somebody says that they heard it", async ({ page }) => {
   await signInAs(page, "member");

@@ -1,4 +1,4 @@
-import { expect, test, type Page } from "playwright/test";
+import type { Page } from "playwright/test";
 import {
   enterTemperature,
   mainButton,
@@ -9,6 +9,7 @@ import {
   waitingOnDevice,
 } from "./support/day-page";
 import { signInAs } from "./support/sign-in";
+import { expect, test } from "./support/test";
 
 const LONGEST_DAY = 40;
 

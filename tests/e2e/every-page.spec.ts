@@ -1,6 +1,7 @@
-import { expect, test, type Page } from "playwright/test";
+import type { Page } from "playwright/test";
 import { EVERY_PAGE } from "./support/every-page";
 import { watchForTrouble } from "./support/trouble";
+import { expect, test } from "./support/test";
 
 const PHONE_WIDTHS = [390, 320];
 

@@ -1,9 +1,9 @@
 import { readFileSync } from "node:fs";
-import { expect, test } from "playwright/test";
 import { violations } from "./support/axe";
 import { lookAtFile, recipeFile } from "./support/file-writes";
 import { CLUB, ownTitle } from "./support/own-recipe";
 import { signInAs } from "./support/sign-in";
+import { expect, test } from "./support/test";
 
 for (const { name, width } of [
   { name: "a phone", width: 390 },

@@ -1,9 +1,10 @@
 import { readFile } from "node:fs/promises";
-import { expect, test, type Page } from "playwright/test";
+import type { Page } from "playwright/test";
 import { anotherContext } from "./support/another-context";
 import { violations } from "./support/axe";
 import { CLUB, ownTitle } from "./support/own-recipe";
 import { signInAs } from "./support/sign-in";
+import { expect, test } from "./support/test";
 
 const PHONE = { width: 390, height: 844 };
 const WIDTHS = [

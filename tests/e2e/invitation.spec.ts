@@ -1,8 +1,8 @@
 import { randomUUID } from "node:crypto";
-import { expect, test } from "playwright/test";
 import { anotherContext } from "./support/another-context";
 import { CLUB } from "./support/own-recipe";
 import { signIn, signInAs } from "./support/sign-in";
+import { expect, test } from "./support/test";
 
 test("somebody new joins by an invitation link and signs out on every device", async ({ page, browser }) => {
   await signInAs(page, "organiser");

@@ -1,8 +1,8 @@
-import { expect, test } from "playwright/test";
 import { numberIn } from "./support/figures";
 import { CLUB } from "./support/own-recipe";
 import { expectState } from "./support/planned-brew";
 import { signInAs } from "./support/sign-in";
+import { expect, test } from "./support/test";
 
 const STRONG = "Old Hundredweight";
 const LEAST_WAYS_OUT = 3;

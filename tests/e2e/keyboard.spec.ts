@@ -1,6 +1,7 @@
-import { expect, test, type Locator, type Page } from "playwright/test";
+import type { Locator, Page } from "playwright/test";
 import { ownTitle, writeRecipe } from "./support/own-recipe";
 import { personOf, signInAs } from "./support/sign-in";
+import { expect, test } from "./support/test";
 import { DEMO_PASSWORD } from "@/seed-demo/people";
 
 const FARTHEST = 250;

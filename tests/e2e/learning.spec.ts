@@ -1,7 +1,7 @@
-import { expect, test } from "playwright/test";
 import { violations } from "./support/axe";
 import { CLUB } from "./support/own-recipe";
 import { signInAs } from "./support/sign-in";
+import { expect, test } from "./support/test";
 
 test("an organiser sees what brews tell of a kettle, and takes a figure into its profile", async ({ page }) => {
   await signInAs(page, "organiser");

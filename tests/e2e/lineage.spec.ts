@@ -1,7 +1,8 @@
-import { expect, test, type Page } from "playwright/test";
+import type { Page } from "playwright/test";
 import { violations } from "./support/axe";
 import { openRecipe, ownTitle, writeRecipe } from "./support/own-recipe";
 import { signInAs } from "./support/sign-in";
+import { expect, test } from "./support/test";
 
 const WIDTHS = [390, 1280];
 

@@ -1,7 +1,8 @@
-import { expect, test, type Page } from "playwright/test";
+import type { Page } from "playwright/test";
 import { findDemoRecords, nowhere, type AddressParts } from "./support/club-addresses";
 import { addressOf, CLUB_ROUTES, PAGE_ROUTES } from "./support/page-routes";
 import { signInAs } from "./support/sign-in";
+import { expect, test } from "./support/test";
 
 // Each of them opens every page of a club twice.
 test.describe.configure({ timeout: 600_000 });

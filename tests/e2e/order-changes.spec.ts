@@ -1,7 +1,8 @@
-import { expect, test, type Page } from "playwright/test";
+import type { Page } from "playwright/test";
 import { anotherContext } from "./support/another-context";
 import { expectAccessible, goAs, offer, openOrder, rowOf, step, want } from "./support/ordering";
 import { ownTitle } from "./support/own-recipe";
+import { expect, test } from "./support/test";
 
 for (const width of [390, 1280]) {
   test(`an organiser changes title, closing day and a pack of an open order at ${String(width)} px`, async ({

@@ -1,8 +1,9 @@
-import { expect, test, type Page } from "playwright/test";
+import type { Page } from "playwright/test";
 import { anotherContext } from "./support/another-context";
 import { expectAccessible, goAs, offer, openOrder, rowOf, step, want } from "./support/ordering";
 import { CLUB } from "./support/own-recipe";
 import { signInAs } from "./support/sign-in";
+import { expect, test } from "./support/test";
 
 const WIDTHS = [390, 1280];
 

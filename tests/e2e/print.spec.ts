@@ -1,6 +1,7 @@
-import { expect, test, type Page } from "playwright/test";
+import type { Page } from "playwright/test";
 import { CLUB, openRecipe } from "./support/own-recipe";
 import { signInAs } from "./support/sign-in";
+import { expect, test } from "./support/test";
 
 const A4_PX = { width: 794, height: 1123 };
 

@@ -1,9 +1,9 @@
-import { expect, test } from "playwright/test";
 import { DEMO_PEOPLE } from "@/seed-demo/people";
 import { anotherContext } from "./support/another-context";
 import { violations } from "./support/axe";
 import { findDemoRecords } from "./support/club-addresses";
 import { pictureOf } from "./support/picture";
+import { expect, test } from "./support/test";
 
 for (const width of [390, 1280]) {
   test(`the result of a shared brew is published, read by a visitor and withdrawn, at ${width} px`, async ({

@@ -1,9 +1,9 @@
-import { expect, test } from "playwright/test";
 import { anotherContext } from "./support/another-context";
 import { violations } from "./support/axe";
 import { ownTitle, writeRecipe } from "./support/own-recipe";
 import { pictureOf } from "./support/picture";
 import { personOf, signInAs } from "./support/sign-in";
+import { expect, test } from "./support/test";
 
 for (const width of [390, 1280]) {
   test(`a recipe is published, read by a visitor and withdrawn, at ${width} px`, async ({ page, browser }) => {

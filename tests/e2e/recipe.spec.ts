@@ -1,7 +1,7 @@
-import { expect, test } from "playwright/test";
 import { beerFigures, numberIn } from "./support/figures";
 import { listsAreThere, openRecipe, ownTitle, writeRecipe } from "./support/own-recipe";
 import { signInAs } from "./support/sign-in";
+import { expect, test } from "./support/test";
 
 test("a member changes a malt, sees the beer change without asking the server, and saves a revision", async ({
   page,

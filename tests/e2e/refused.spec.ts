@@ -1,8 +1,9 @@
-import { expect, test, type Page } from "playwright/test";
+import type { Page } from "playwright/test";
 import { planBrew } from "./support/planned-brew";
 import { personOf, signInAs } from "./support/sign-in";
 import { WRITES } from "./support/every-write";
 import { intercept, send } from "./support/writes";
+import { expect, test } from "./support/test";
 
 const READ_ONLY = ["judge", "steward"];
 const ELSEWHERE = "https://elsewhere.example";

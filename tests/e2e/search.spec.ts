@@ -1,8 +1,8 @@
-import { expect, test } from "playwright/test";
 import { violations } from "./support/axe";
 import { openMenu } from "./support/open-menu";
 import { CLUB } from "./support/own-recipe";
 import { signInAs } from "./support/sign-in";
+import { expect, test } from "./support/test";
 
 for (const width of [390, 1280]) {
   test(`a mistyped word finds what was meant, and filters narrow it down, at ${width} px`, async ({ page }) => {

@@ -1,8 +1,9 @@
-import { expect, test, type APIResponse, type Page } from "playwright/test";
+import type { APIResponse, Page } from "playwright/test";
 import { CLUB, ownTitle } from "./support/own-recipe";
 import { planBrew } from "./support/planned-brew";
 import { makeKey } from "./support/sensor-writes";
 import { signInAs } from "./support/sign-in";
+import { expect, test } from "./support/test";
 
 const PHOTO = Buffer.from(
   // A PNG of one red pixel.

@@ -1,9 +1,10 @@
 import ICAL from "ical.js";
-import { expect, test, type Page } from "playwright/test";
+import type { Page } from "playwright/test";
 import { violations } from "./support/axe";
 import { openMenu } from "./support/open-menu";
 import { CLUB, ownTitle } from "./support/own-recipe";
 import { signInAs } from "./support/sign-in";
+import { expect, test } from "./support/test";
 
 const WIDTHS = [
   { name: "phone", width: 390, height: 844 },

@@ -1,7 +1,7 @@
-import { expect, test } from "playwright/test";
 import { anotherContext } from "./support/another-context";
 import { CLUB, openRecipe, ownTitle, writeRecipe } from "./support/own-recipe";
 import { signInAs } from "./support/sign-in";
+import { expect, test } from "./support/test";
 
 test("the second of two people who save a revision is told, and neither loses anything", async ({ page, browser }) => {
   const title = ownTitle("Written by two");

@@ -1,9 +1,10 @@
-import { expect, test, type Page } from "playwright/test";
+import type { Page } from "playwright/test";
 import { anotherContext } from "./support/another-context";
 import { violations } from "./support/axe";
 import { numberIn } from "./support/figures";
 import { CLUB, listsAreThere, ownTitle, writeRecipe } from "./support/own-recipe";
 import { signInAs } from "./support/sign-in";
+import { expect, test } from "./support/test";
 
 const WIDTHS = [
   ["a phone", { width: 390, height: 844 }],

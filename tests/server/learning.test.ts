@@ -2,53 +2,16 @@ import { randomUUID } from "node:crypto";
 import { describe, expect, it } from "vitest";
 import { FIGURES, type FigureName } from "@/lib/calc/ledger";
 import { unlearnedProfile } from "@/lib/model/learning/unlearned-profile";
-import { moveBrew } from "@/lib/server/brews/move";
 import { planBrew } from "@/lib/server/brews/plan";
-import { findBrew } from "@/lib/server/brews/reads";
 import { createEquipment } from "@/lib/server/equipment/writes";
 import { findEquipment } from "@/lib/server/equipment/reads";
 import { acceptLearned } from "@/lib/server/learning/accept";
 import { findLearning } from "@/lib/server/learning/learned";
 import { startFromKind } from "@/lib/server/learning/start";
-import { storeEvents } from "@/lib/server/log/ingest";
 import type { Member } from "@/lib/server/session";
-import { brewOf, newBrewing, parsedEquipment } from "../support/brewing";
-import { gravityOf } from "../support/cellar";
+import { clubThatBrewed, logBoil } from "../support/boiled-brew";
+import { brewOf, parsedEquipment } from "../support/brewing";
 import { join, newClub } from "../support/club";
-
-/** The readings of a brew that boiled off two litres more than its plan says. */
-async function logBrew(member: Member, brewId: string): Promise<void> {
-  const brew = await findBrew(member, brewId);
-  if (brew === null) throw new Error("the test's own set-up failed");
-  const planned = (quantity: keyof typeof brew.predicted): number => brew.predicted[quantity]?.value ?? NaN;
-  const read = (quantity: string, kind: string, value: number) =>
-    gravityOf(brewId, 0, value, {
-      id: randomUUID(),
-      kind,
-      quantity,
-      instrument: "other",
-      sd: kind === "volume" ? 0.3 : 0.25,
-    });
-  const { lockVersion } = brew;
-  expect(await moveBrew(member, { id: brewId, lockVersion, state: "on the kettle" })).toMatchObject({ ok: true });
-  const events = [
-    read("kettle.preBoil", "volume", planned("kettle.preBoil")),
-    read("kettle.preBoilGravity", "gravity", planned("kettle.preBoilGravity")),
-    read("kettle.postBoil", "volume", planned("kettle.postBoil") - 2),
-  ];
-  const fates = await storeEvents(
-    member,
-    events.map((event) => ({ event, actorId: member.userId, sentAt: null, clockOffsetMs: null })),
-  );
-  expect(fates.map(({ fate }) => fate)).toEqual(["stored", "stored", "stored"]);
-}
-
-async function clubThatBrewed() {
-  const club = await newClub("member");
-  const brewing = await newBrewing(club.organiser, club.member);
-  await logBrew(club.member, brewing.brewId);
-  return { ...club, ...brewing };
-}
 
 async function learningOf(member: Member, equipmentId: string) {
   const learning = await findLearning(member, equipmentId, null);
@@ -103,7 +66,7 @@ describe("what brews tell of a kettle", () => {
   it("counts brews from the one that is named", async () => {
     const { member, recipeId, equipmentId } = await clubThatBrewed();
     const { id: second } = await planBrew(member, brewOf({ recipeId, equipmentId, sharedBrewId: null }));
-    await logBrew(member, second);
+    await logBoil(member, second);
     const all = await findLearning(member, equipmentId, null);
     const since = await findLearning(member, equipmentId, all?.brews[1]?.id ?? "");
     expect([all?.counted.length, since?.counted.length, since?.brews.length]).toEqual([2, 1, 2]);

@@ -14,10 +14,13 @@ export const MIGRATIONS = fileURLToPath(new URL("../../prisma/migrations", impor
 export default async function setUp(): Promise<() => Promise<void>> {
   const given = process.env.DATABASE_URL_TEST ?? "";
   const server =
-    given === "" ? await startThrowAwayDatabase("gylebook") : { url: given, stop: () => Promise.resolve() };
+    given === ""
+      ? await startThrowAwayDatabase("gylebook")
+      : { url: given, superuserUrl: process.env.SUPERUSER_URL_TEST ?? given, stop: () => Promise.resolve() };
   const scratch = await createDatabase(server.url);
   await applyMigrations({ databaseUrl: scratch.url, folder: MIGRATIONS });
   process.env.DATABASE_URL = scratch.url;
+  process.env.SUPERUSER_URL_TEST = server.superuserUrl;
   process.env.APP_ORIGIN = "http://localhost:3000";
   process.env.NEXTAUTH_SECRET ??= randomBytes(32).toString("hex");
   return async () => {

@@ -45,6 +45,7 @@ import { parsedEquipment, type Brewing } from "./brewing";
 import { onDay } from "./cellar";
 import { listEvidence } from "@/lib/server/learning/evidence";
 import { listKettlesOfKind } from "@/lib/server/learning/kettles";
+import { findIsGiven, findKettlesElsewhere } from "@/lib/server/learning/contributions";
 import { findLearning } from "@/lib/server/learning/learned";
 import { kettleKind } from "@/lib/model/learning/kettle-kind";
 import { questionOf } from "@/lib/model/summary/question";
@@ -90,6 +91,8 @@ export const READS: Readonly<Record<string, Read>> = {
   findFamily: (member, { recipeId }) => findFamily(member, recipeId),
   findIngredient: (member, { ingredientId }) => findIngredient(member, ingredientId),
   findLot: (member, { lotId }) => findLot(member, lotId),
+  findIsGiven: (member, { equipmentId }) => findIsGiven(member, equipmentId),
+  findKettlesElsewhere: (member) => findKettlesElsewhere(member, kettleKind(parsedEquipment().equipment)),
   findLearning: (member, { equipmentId }) => findLearning(member, equipmentId, null),
   findNotice: (member, { noticeId }) => findNotice(member, noticeId),
   findOrder: (member, { orderId }) => findOrder(member, orderId),

@@ -47,6 +47,7 @@ export function DayApp({
     mayWrite: brew.mayWrite && !brew.isDropped && brew.state !== "closed",
     retryRefused: () => void session.retry(),
     refused: state.waiting.filter(({ refusal }) => refusal !== null),
+    keep: (contents, occurredAt) => session.keep(contents, occurredAt),
     write: (contents, occurredAt) => session.write(contents, occurredAt),
   };
   return (

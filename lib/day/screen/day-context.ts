@@ -23,6 +23,8 @@ export interface Day {
   readonly refused: readonly Waiting[];
   readonly retryRefused: () => void;
   /** Keeps events on this device; fulfilled when they are on its disk. */
+  readonly keep: (contents: readonly EventContent[], occurredAt?: number) => Promise<void>;
+  /** The same, fulfilled when the screen has them too. */
   readonly write: (contents: readonly EventContent[], occurredAt?: number) => Promise<void>;
 }
 

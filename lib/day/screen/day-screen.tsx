@@ -1,4 +1,4 @@
-import { useState, type ReactElement } from "react";
+import { useCallback, useRef, type ReactElement } from "react";
 import { openAlarms } from "../alarm/due-alarms";
 import { useAlarms } from "../alarm/use-alarms";
 import type { DayDatabase } from "../store/database";
@@ -9,7 +9,7 @@ import { DayChart } from "./day-chart";
 import { DayHeading } from "./day-heading";
 import { DayLog } from "./day-log";
 import { DeviceHelp } from "./device-help";
-import { EntryBar, type Entry } from "./entry-bar";
+import { EntryBar, type Entry, type OnEnter } from "./entry-bar";
 import { EntryDialog } from "./entry-dialog";
 import { NowPanel } from "./now-panel";
 import { RestOfDayLine } from "./rest-of-day-line";
@@ -29,7 +29,8 @@ export function DayScreen({ state, session, database }: DayScreenProps): ReactEl
   const alarms = openAlarms(log.timers, now);
   const sounding = useAlarms(alarms);
   const moves = useMoves();
-  const [entry, setEntry] = useState<Entry | null>(null);
+  const dialog = useRef<OnEnter>(null);
+  const enter = useCallback((entry: Entry) => dialog.current?.(entry), []);
   return (
     <>
       <main id="content" className="page brew-day day-page" tabIndex={-1}>
@@ -38,19 +39,19 @@ export function DayScreen({ state, session, database }: DayScreenProps): ReactEl
         <AlarmList alarms={alarms} />
         <div className="mt-4 grid gap-x-12 gap-y-8 lg:grid-cols-[minmax(0,3fr)_minmax(0,2fr)]">
           <div className="flex flex-col gap-8">
-            <NowPanel onEnter={setEntry} moves={moves} />
+            <NowPanel onEnter={enter} moves={moves} />
             <RestOfDayLine />
-            <WholeDay onEnter={setEntry} moves={moves} />
+            <WholeDay onEnter={enter} moves={moves} />
           </div>
           <aside aria-label="The day so far" className="flex flex-col gap-8">
             <DayChart />
-            <DayLog onEnter={setEntry} />
+            <DayLog onEnter={enter} />
             <DeviceHelp sounding={sounding} />
           </aside>
         </div>
       </main>
-      {mayWrite ? <EntryBar onEnter={setEntry} moves={moves} /> : null}
-      <EntryDialog entry={entry} onClose={() => setEntry(null)} session={session} database={database} />
+      {mayWrite ? <EntryBar onEnter={enter} moves={moves} /> : null}
+      <EntryDialog ref={dialog} session={session} database={database} />
     </>
   );
 }

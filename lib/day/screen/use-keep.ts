@@ -8,7 +8,7 @@ export function useKeep(onClose: () => void): {
   readonly keep: (contents: readonly EventContent[]) => void;
   readonly problem: string | null;
 } {
-  const { write } = useDay();
+  const day = useDay();
   const [problem, setProblem] = useState<string | null>(null);
   const [isKeeping, setKeeping] = useState(false);
   return {
@@ -16,7 +16,8 @@ export function useKeep(onClose: () => void): {
     keep(contents) {
       if (isKeeping) return;
       setKeeping(true);
-      write(contents)
+      day
+        .keep(contents)
         .then(onClose)
         .catch((error: unknown) => {
           setProblem(notKept(error));

@@ -33,7 +33,7 @@ export interface ReadingEntryState {
 
 /** A reading from the first digit until it is on this device's disk. */
 export function useReadingEntry({ point, step, target, onClose }: ReadingOf): ReadingEntryState {
-  const { preferences, write } = useDay();
+  const { preferences, keep: keepEvents } = useDay();
   const [draft, setDraft] = useState(() => emptyDraft(point, preferences));
   const [errors, setErrors] = useState<DraftErrors>({});
   const [question, setQuestion] = useState<string | null>(null);
@@ -64,7 +64,7 @@ export function useReadingEntry({ point, step, target, onClose }: ReadingOf): Re
     const measured = measuredOf(point, reading, step);
     const content =
       target === null ? measured : ({ kind: "correct", targetId: target.id, seen: target.changes, measured } as const);
-    write([content], reading.occurredAt?.getTime())
+    keepEvents([content], reading.occurredAt?.getTime())
       .then(onClose)
       .catch((error: unknown) => setProblem(notKept(error)))
       .finally(() => {

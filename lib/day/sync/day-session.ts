@@ -69,19 +69,36 @@ export class DaySession extends Observed<DayState> {
   /** Reads what this device keeps. */
   async reread(): Promise<void> {
     const { database, space, brewId } = this.setting;
-    const { sheet, entries, waiting } = await readDay(database, space, brewId);
+    const { sheet: read, entries, waiting } = await readDay(database, space, brewId);
+    const { sheet: shown } = this.snapshot();
+    // The same sheet stays the same object, for the plan of the day is computed from it.
+    const sheet = read !== null && read.readAt === shown?.readAt ? shown : read;
     this.change({ sheet, entries, waiting, log: projectLog(entries), isReady: true });
   }
 
-  /** Keeps events on this device; fulfilled when they are on its disk. Sending follows and is not waited for. */
+  /** Keeps events on this device; fulfilled when they are on its disk. Showing and sending follow and are not waited for. */
+  async keep(contents: readonly EventContent[], occurredAt?: number): Promise<void> {
+    await this.store(contents, occurredAt);
+    void this.show();
+  }
+
+  /** The same, fulfilled when the screen has them too: what is done next depends on it. */
   async write(contents: readonly EventContent[], occurredAt?: number): Promise<void> {
-    const { database, clock, space, brewId, announce } = this.setting;
+    await this.store(contents, occurredAt);
+    await this.show();
+  }
+
+  private async store(contents: readonly EventContent[], occurredAt?: number): Promise<void> {
+    const { database, clock, space, brewId } = this.setting;
     const me = this.snapshot().sheet?.me;
     if (me === undefined) throw new Error("nothing is written before the sheet is read");
     const writer = { space, brewId, userId: me.id, userName: me.name };
     await keepEvents(database, clock, writer, contents, occurredAt);
+  }
+
+  private async show(): Promise<void> {
     await this.reread();
-    announce();
+    this.setting.announce();
     void this.send();
   }
 

@@ -34,7 +34,9 @@ export const fetchJudgeSheet = (space: string, tastingId: string): Promise<Fetch
 async function fetchOf<S>(kind: string, space: string, id: string): Promise<Fetched<S>> {
   try {
     const path = `/api/${kind}/${encodeURIComponent(space)}/${encodeURIComponent(id)}`;
-    const response = await fetch(path, { cache: "no-store", signal: AbortSignal.timeout(SHEET_TOO_LONG_MS) });
+    // The answer says itself that it is not stored. Asked for in the plainest way, so that what the browser has asked
+    // for on its own, at the first visit, is taken.
+    const response = await fetch(path, { signal: AbortSignal.timeout(SHEET_TOO_LONG_MS) });
     if (response.status === 401) return { kind: "signed out" };
     if (response.status === 404) return { kind: "not found" };
     if (!response.ok) return { kind: "unreachable" };

@@ -161,6 +161,7 @@ export const LEFT_OUT: Readonly<Record<string, string>> = {
   tasting_event: "Tastings stay here until judging is finished: a file could show what is blind.",
   order_late_wish: "What was asked late is told in the history of its order, which comes as it became.",
   alarm_due: "Alarms are made from the timers of the log, and are of their moment.",
+  kettle_contribution: "What is given to other clubs is given again by who wants to.",
   brew_mark: "Marks say that a summary has to be made anew, and all are.",
   brew_summary: "What a brew comes to is made anew from its log.",
   idempotency: "Answers to requests that are sent twice are kept for a day only.",

@@ -36,7 +36,8 @@ export async function givenNames(reader: Reader, userIds: readonly string[]): Pr
 async function namesIn({ spaceId, userId }: Reader, userIds: readonly string[]): Promise<ReadonlyMap<string, Named>> {
   const ids = [...new Set(userIds)];
   const people = await directory.appUser.findMany({
-    where: { id: { in: ids } },
+    // Whoever closed their account has no name any more.
+    where: { id: { in: ids }, closedAt: null },
     select: {
       id: true,
       displayName: true,

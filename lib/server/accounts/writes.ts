@@ -2,12 +2,11 @@ import "server-only";
 import type { PasswordChange } from "@/lib/model/credentials";
 import type { MailChoice } from "@/lib/model/mail-choice";
 import type { Preferences } from "@/lib/model/preferences";
-import { AppError } from "../app-error";
 import { writeAudit } from "../audit";
 import { directory } from "../db";
-import { hashPassword, passwordMatches } from "../password";
+import { hashPassword } from "../password";
 import type { Viewer } from "../session";
-import { takeTurn } from "../throttle";
+import { requireOwnPassword } from "./own-password";
 
 export async function savePreferences(viewer: Viewer, preferences: Preferences): Promise<void> {
   await directory.appUser.update({ where: { id: viewer.userId }, data: { preferences: { ...preferences } } });
@@ -36,16 +35,7 @@ export async function signOutEverywhere(viewer: Viewer): Promise<void> {
 
 /** Changes the password and ends every session, because whoever knew the old one may have opened one. */
 export async function changePassword(viewer: Viewer, { current, replacement }: PasswordChange): Promise<void> {
-  if (!(await takeTurn(`password:${viewer.userId}`, { burst: 10, intervalS: 30 }))) {
-    throw new AppError("FORBIDDEN", "Too many attempts. Wait half a minute and try again.");
-  }
-  const { passwordHash } = await directory.appUser.findUniqueOrThrow({
-    where: { id: viewer.userId },
-    select: { passwordHash: true },
-  });
-  if (!(await passwordMatches(passwordHash, current))) {
-    throw new AppError("INVALID", "The present password is not right.");
-  }
+  await requireOwnPassword(viewer, current);
   const nextHash = await hashPassword(replacement);
   await directory.$transaction(async (tx) => {
     await tx.appUser.update({ where: { id: viewer.userId }, data: { passwordHash: nextHash } });

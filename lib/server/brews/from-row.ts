@@ -9,7 +9,7 @@ import { equipmentInput } from "@/lib/model/equipment";
 import { recipeInput } from "@/lib/model/recipe-content";
 import type { Member } from "../session";
 import { toEntries } from "../log/entries";
-import { EVENT_COLUMNS, type EventRow } from "../log/event-row";
+import type { EventRow } from "../log/event-row";
 import { mayWriteBrew } from "./may-write";
 import { storedWord } from "../stored-word";
 
@@ -46,7 +46,6 @@ export const BREW_COLUMNS = {
   droppedBy: true,
   droppedWhy: true,
   collaborators: { select: { userId: true } },
-  events: { select: EVENT_COLUMNS },
 } as const;
 
 interface SummaryRow {
@@ -90,6 +89,7 @@ interface BrewRow extends SummaryRow {
   readonly droppedWhy: string | null;
   readonly collaborators: readonly { readonly userId: string }[];
   readonly events: readonly EventRow[];
+  readonly leftOut: number;
 }
 
 export function toBrew(member: Member, row: BrewRow, nameOf: NameOf): Brew {
@@ -108,6 +108,7 @@ export function toBrew(member: Member, row: BrewRow, nameOf: NameOf): Brew {
     mayWrite: row.droppedAt === null && mayWriteBrew(member, row),
     dropped: toDropped(row, nameOf),
     entries,
+    leftOut: row.leftOut,
     log,
     readings: brewReadings(row.id, log.readings),
   };

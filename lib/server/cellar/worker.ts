@@ -1,5 +1,6 @@
 import "server-only";
 import { remindBrewers } from "./remind";
+import { noteError } from "../note-error";
 
 /** A fermentation takes days: a quarter of an hour is soon enough. */
 const EVERY_MS = 15 * 60_000;
@@ -15,7 +16,7 @@ export function startCellarWorker(): void {
       await remindBrewers(new Date());
     } catch (error) {
       // The database may be away for a while; what is due stays due.
-      console.error("nobody was reminded:", error);
+      noteError("nobody was reminded", error);
     }
   };
   kept.gylebookCellarWorker = setInterval(() => void work(), EVERY_MS);

@@ -6,13 +6,22 @@ interface Shell {
   readonly heading: string;
   /** Said where scripts do not run. */
   readonly withoutScripts: string;
+  /** Behind the page in the address: the club, and the brew or tasting. */
+  readonly at: readonly string[] | undefined;
+  /** Under which address the script asks for it. */
+  readonly api: string;
+}
+
+/** What a shell's route is called with. */
+export interface ShellContext {
+  readonly params: Promise<{ readonly at?: string[] }>;
 }
 
 /**
  * A page that devices keep to start without a network: the same for everybody, without any data. Its script reads from the
  * address what it is about, and asks for that as the person who is signed in.
  */
-export async function shellResponse({ page, heading, withoutScripts }: Shell): Promise<Response> {
+export async function shellResponse({ page, heading, withoutScripts, at, api }: Shell): Promise<Response> {
   const { script, style } = await dayFiles(page);
   const html = `<!doctype html>
 <html lang="en-GB" data-theme="auto">
@@ -35,8 +44,24 @@ export async function shellResponse({ page, heading, withoutScripts }: Shell): P
 </html>
 `;
   return new Response(html, {
-    headers: { "content-type": "text/html; charset=utf-8", "cache-control": "no-cache" },
+    headers: { "content-type": "text/html; charset=utf-8", "cache-control": "no-cache", ...early(api, at) },
   });
+}
+
+/** Lets a browser that comes over a slow network ask for the data while the script is still on its way. */
+function early(api: string, at: readonly string[] | undefined): { readonly link?: string } {
+  if (at?.length !== 2) return {};
+  const path = [api, ...at.map((part) => encodeURIComponent(decodedOnce(part)))].join("/");
+  return { link: `<${path}>; rel=preload; as=fetch; crossorigin` };
+}
+
+/** The framework hands parts of an address on as they were sent. */
+function decodedOnce(part: string): string {
+  try {
+    return decodeURIComponent(part);
+  } catch {
+    return part;
+  }
 }
 
 /** A built file. Its name says what is in it, so it never changes. */

@@ -11,6 +11,9 @@ const MADE_FOR_A_READER = 40;
 /** A club's kettles of one kind, in what the pooling takes. */
 const MOST_BREWS = 5000;
 
+/** For whom it is read: somebody, or the program. */
+export type SpaceReader = Pick<Member, "spaceId" | "userId">;
+
 /** A brew that says something of its kettle. */
 export interface TellingBrew {
   readonly id: string;
@@ -26,7 +29,10 @@ interface Row extends Omit<TellingBrew, "evidence"> {
 }
 
 /** The brews on these kettles that say something of them, in order of time. */
-export async function listEvidence(member: Member, equipmentIds: readonly string[]): Promise<readonly TellingBrew[]> {
+export async function listEvidence(
+  member: SpaceReader,
+  equipmentIds: readonly string[],
+): Promise<readonly TellingBrew[]> {
   const { spaceId } = member;
   if (equipmentIds.length === 0) return [];
   const rows = await findRows(member, equipmentIds);
@@ -41,7 +47,7 @@ export async function listEvidence(member: Member, equipmentIds: readonly string
   );
 }
 
-function findRows({ spaceId, userId }: Member, equipmentIds: readonly string[]): Promise<readonly Row[]> {
+function findRows({ spaceId, userId }: SpaceReader, equipmentIds: readonly string[]): Promise<readonly Row[]> {
   return inSpace(
     spaceId,
     userId,

@@ -9,14 +9,14 @@ import type { EquipmentKind } from "@/lib/model/typical-equipment";
 import { inSpace } from "../db";
 import { listEquipment } from "../equipment/reads";
 import type { Member } from "../session";
-import { listEvidence, type TellingBrew } from "./evidence";
+import { listEvidence, type SpaceReader, type TellingBrew } from "./evidence";
 
 /** The pooling takes as many; a club with more goes by those that stand first by name. */
 const MOST_KETTLES = 200;
 
 /** A kettle with the brews that say something of it. */
-export interface KettleWithBrews {
-  readonly profile: EquipmentProfile;
+export interface KettleWithBrews<P = EquipmentProfile> {
+  readonly profile: P;
   readonly kettle: KettleOfKind;
   readonly brews: readonly TellingBrew[];
 }
@@ -38,13 +38,13 @@ function tells({ brews, kettle }: KettleWithBrews): boolean {
 }
 
 /** What is known of these kettles beside their profiles; one that is too odd to be compared is left out. */
-export async function withBrews(
-  member: Member,
-  profiles: readonly EquipmentProfile[],
-): Promise<readonly KettleWithBrews[]> {
+export async function withBrews<P extends Pick<EquipmentProfile, "id" | "equipment">>(
+  member: SpaceReader,
+  profiles: readonly P[],
+): Promise<readonly KettleWithBrews<P>[]> {
   const ids = profiles.map(({ id }) => id);
   const [brews, revisions] = await Promise.all([listEvidence(member, ids), revisionsOf(member, ids)]);
-  return profiles.flatMap((profile): KettleWithBrews[] => {
+  return profiles.flatMap((profile): KettleWithBrews<P>[] => {
     const typical = typicalOf(profile.equipment);
     if (typical === null) return [];
     const own = brews.filter(({ equipmentId }) => equipmentId === profile.id);
@@ -55,7 +55,7 @@ export async function withBrews(
 
 /** The earlier revisions of profiles in which something was learned, the newest first. */
 async function revisionsOf(
-  { spaceId, userId }: Member,
+  { spaceId, userId }: SpaceReader,
   ids: readonly string[],
 ): Promise<ReadonlyMap<string, readonly Equipment[]>> {
   const rows = await inSpace(spaceId, userId, (tx) =>

@@ -4,6 +4,7 @@ import { kettleKind } from "@/lib/model/learning/kettle-kind";
 import { learnedProfile, type LearnedProfile } from "@/lib/model/learning/learned-figures";
 import { findEquipment } from "../equipment/reads";
 import type { Member } from "../session";
+import { findKettlesElsewhere, type Elsewhere } from "./contributions";
 import type { TellingBrew } from "./evidence";
 import { listKettlesOfKind, withBrews, type KettleWithBrews } from "./kettles";
 
@@ -15,7 +16,10 @@ export interface Learning {
   /** Those that count: the last of them. */
   readonly counted: readonly TellingBrew[];
   readonly kettle: KettleWithBrews["kettle"];
+  /** Of its kind in the club. */
   readonly others: readonly KettleWithBrews[];
+  /** Of its kind in other clubs. */
+  readonly elsewhere: Elsewhere;
   readonly learned: LearnedProfile;
 }
 
@@ -38,11 +42,15 @@ export async function findLearning(
   if (from < 0) return null;
   const counted = own.brews.slice(from);
   const kettle = { ...own.kettle, brews: counted.map(({ evidence }) => evidence) };
-  const others = await listKettlesOfKind(member, kettleKind(profile.equipment), equipmentId);
+  const kind = kettleKind(profile.equipment);
+  const [others, elsewhere] = await Promise.all([
+    listKettlesOfKind(member, kind, equipmentId),
+    findKettlesElsewhere(member, kind),
+  ]);
   const learned = learnedProfile({
     profile: profile.equipment,
     kettle,
-    others: others.map((other) => other.kettle),
+    others: [...others.map((other) => other.kettle), ...elsewhere.kettles],
   });
-  return { profile, brews: own.brews, counted, kettle, others, learned };
+  return { profile, brews: own.brews, counted, kettle, others, elsewhere, learned };
 }

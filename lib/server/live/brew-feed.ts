@@ -10,6 +10,7 @@ import {
   type NewEntry,
   type Place,
 } from "./new-entries";
+import { noteError } from "../note-error";
 
 type Listener = (entries: readonly NewEntry[]) => void;
 
@@ -47,7 +48,7 @@ class BrewFeed {
         await this.#look();
       } catch (error) {
         // The database may be away for a while; what comes in meanwhile is told afterwards.
-        console.error("a brew was not looked at:", error);
+        noteError("a brew was not looked at", error);
       }
       await delay(POLL_MS, undefined, { signal: this.#stop.signal, ref: false }).catch(() => undefined);
     }

@@ -2,6 +2,7 @@ import "server-only";
 import type { BrewKey, NewEntry, Place } from "./new-entries";
 import { entriesBehind, lookedBack, MOST_AT_ONCE, presentPlace } from "./new-entries";
 import { watchBrew } from "./brew-feed";
+import { noteError } from "../note-error";
 
 export interface LiveRequest {
   readonly key: BrewKey;
@@ -65,7 +66,7 @@ export function liveStream({ key, since, mayLook, signal, beatMs = BEAT_MS }: Li
         try {
           await tellMissed(key, since, say);
         } catch (error) {
-          console.error("a live view was not brought up to date:", error);
+          noteError("a live view was not brought up to date", error);
           end();
         }
         // What came meanwhile may have been told already; the reader knows it.

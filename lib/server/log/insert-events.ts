@@ -1,9 +1,10 @@
 import "server-only";
 import type { LogEvent } from "@/lib/model/log/log-event";
 import { arrayLiteral } from "../array-literal";
-import { contentHash, sameBytes } from "../content-hash";
+import { canonicalJson } from "../canonical-json";
 import type { SpaceTransaction } from "../db";
-import { toColumns } from "./event-row";
+import { sha256Hex } from "../tokens";
+import { toColumns, type EventColumns } from "./event-row";
 
 /** An event on its way into the log. */
 export interface NewEvent {
@@ -20,10 +21,14 @@ export type Fate =
   | { readonly id: string; readonly fate: "duplicate" }
   | { readonly id: string; readonly fate: "rejected"; readonly reason: string; readonly isSequenceTaken: boolean };
 
-/** Tells a repeated delivery from another event under the same identifier. */
-export function eventHash(event: LogEvent, actorId: string): Uint8Array<ArrayBuffer> {
-  return contentHash({ ...event, actorId });
+interface Row {
+  readonly columns: EventColumns;
+  readonly of: NewEvent;
+  /** Tells a repeated delivery from another event under the same identifier; in hexadecimal digits. */
+  readonly hash: string;
 }
+
+type Value = string | number | null;
 
 /**
  * Writes events with one statement. What is there already is left as it is; the database decides, so that two
@@ -34,63 +39,93 @@ export async function insertEvents(
   spaceId: string,
   events: readonly NewEvent[],
 ): Promise<readonly Fate[]> {
-  if (events.length === 0) return [];
-  const hashes = new Map<string, Uint8Array>();
-  const rows = events.map(({ event, actorId, sentAt, clockOffsetMs }) => {
-    const hash = eventHash(event, actorId);
-    hashes.set(event.id, hash);
-    return { ...toColumns(event), actorId, sentAt, clockOffsetMs, hash };
+  const rows = events.map((of): Row => {
+    const { event, actorId } = of;
+    return { columns: toColumns(event), of, hash: sha256Hex(canonicalJson({ ...event, actorId })) };
   });
-  const column = (valueOf: (row: (typeof rows)[number]) => string | number | null): string =>
-    arrayLiteral(rows.map(valueOf));
+  if (rows.length === 0) return [];
+  const isStored = await insertRows(tx, spaceId, rows);
+  const others = rows.map(({ columns }) => columns.id).filter((id) => !isStored.has(id));
+  const kept = await keptHashes(tx, spaceId, others);
+  return rows.map(({ columns: { id }, hash }) => fateOf(id, isStored, kept, hash));
+}
+
+/** The identifiers of those that were not there. */
+async function insertRows(tx: SpaceTransaction, spaceId: string, rows: readonly Row[]): Promise<ReadonlySet<string>> {
+  const [brew, device, sequence, actor] = [
+    columnOf(rows, ({ columns }) => columns.brewId),
+    columnOf(rows, ({ columns }) => columns.deviceId),
+    columnOf(rows, ({ columns }) => columns.deviceSeq),
+    columnOf(rows, ({ of }) => of.actorId),
+  ];
+  const [kind, sent, offset] = [
+    columnOf(rows, ({ columns }) => columns.kind),
+    columnOf(rows, ({ of }) => of.sentAt),
+    columnOf(rows, ({ of }) => of.clockOffsetMs),
+  ];
+  const [unit, target] = [
+    columnOf(rows, ({ columns }) => columns.unit),
+    columnOf(rows, ({ columns }) => columns.targetId),
+  ];
+  const each = (valueOf: (row: Row) => Value): string => arrayLiteral(rows.map(valueOf));
   // One array a column: the database takes half as long again over the same as one JSON text.
   // One row of the answer, for the client looks at each value of each row.
   const [stored] = await tx.$queryRaw<{ ids: string | null }[]>`
-    WITH stored AS (INSERT INTO brew_event (space_id, id, brew_id, device_id, device_seq, actor_id, kind, occurred_at, client_sent_at,
-                            clock_offset_ms, value, unit, payload, target_id, payload_hash)
-    SELECT ${spaceId}::uuid, id, brew_id, device_id, device_seq, actor_id, kind, occurred_at, client_sent_at,
-           clock_offset_ms, value, unit, payload, target_id, decode(hash, 'hex')
-    FROM unnest(
-      ${column(({ id }) => id)}::uuid[], ${column(({ brewId }) => brewId)}::uuid[],
-      ${column(({ deviceId }) => deviceId)}::uuid[], ${column(({ deviceSeq }) => deviceSeq)}::bigint[],
-      ${column(({ actorId }) => actorId)}::uuid[], ${column(({ kind }) => kind)}::text[],
-      ${column(({ occurredAt }) => occurredAt)}::timestamptz[], ${column(({ sentAt }) => sentAt)}::timestamptz[],
-      ${column(({ clockOffsetMs }) => clockOffsetMs)}::bigint[], ${column(({ value }) => value)}::float8[],
-      ${column(({ unit }) => unit)}::text[], ${column(({ payload }) => JSON.stringify(payload))}::jsonb[],
-      ${column(({ targetId }) => targetId)}::uuid[], ${column(({ hash }) => Buffer.from(hash).toString("hex"))}::text[]
-    ) AS r (id, brew_id, device_id, device_seq, actor_id, kind, occurred_at, client_sent_at, clock_offset_ms, value, unit,
-            payload, target_id, hash)
-    ON CONFLICT DO NOTHING
-    RETURNING id)
+    WITH stored AS (
+      INSERT INTO brew_event (space_id, id, brew_id, device_id, device_seq, actor_id, kind, occurred_at, client_sent_at,
+                              clock_offset_ms, value, unit, payload, target_id, payload_hash)
+      SELECT ${spaceId}::uuid, id, COALESCE(brew_id, ${brew.shared}::uuid), COALESCE(device_id, ${device.shared}::uuid),
+             COALESCE(device_seq, ${sequence.shared}::bigint), COALESCE(actor_id, ${actor.shared}::uuid),
+             COALESCE(kind, ${kind.shared}), occurred_at, COALESCE(client_sent_at, ${sent.shared}::timestamptz),
+             COALESCE(clock_offset_ms, ${offset.shared}::bigint), value, COALESCE(unit, ${unit.shared}), payload,
+             COALESCE(target_id, ${target.shared}::uuid), decode(hash, 'hex')
+      FROM unnest(
+        ${each(({ columns }) => columns.id)}::uuid[], ${brew.each}::uuid[], ${device.each}::uuid[],
+        ${sequence.each}::bigint[], ${actor.each}::uuid[], ${kind.each}::text[],
+        ${each(({ columns }) => columns.occurredAt)}::timestamptz[], ${sent.each}::timestamptz[],
+        ${offset.each}::bigint[], ${each(({ columns }) => columns.value)}::float8[], ${unit.each}::text[],
+        ${each(({ columns }) => JSON.stringify(columns.payload))}::jsonb[], ${target.each}::uuid[],
+        ${each(({ hash }) => hash)}::text[]
+      ) AS r (id, brew_id, device_id, device_seq, actor_id, kind, occurred_at, client_sent_at, clock_offset_ms, value, unit,
+              payload, target_id, hash)
+      ON CONFLICT DO NOTHING
+      RETURNING id)
     SELECT string_agg(id::text, ' ') AS ids FROM stored`;
-  const isStored = new Set(stored?.ids?.split(" ") ?? []);
-  const others = events.map(({ event }) => event.id).filter((id) => !isStored.has(id));
-  const kept = await keptHashes(tx, spaceId, others);
-  return events.map(({ event: { id } }) => fateOf(id, isStored, kept, hashes.get(id)));
+  return new Set(stored?.ids?.split(" ") ?? []);
+}
+
+interface Column {
+  /** One value a row; empty where all rows have the same, and `unnest` then gives null for each. */
+  readonly each: string;
+  /** What all rows have. */
+  readonly shared: Value;
+}
+
+/** A sensor sends the same in most columns, and such a column is sent once. */
+function columnOf(rows: readonly Row[], valueOf: (row: Row) => Value): Column {
+  const values = rows.map(valueOf);
+  const [first = null] = values;
+  if (values.every((value) => value === first)) return { each: "{}", shared: first };
+  return { each: arrayLiteral(values), shared: null };
 }
 
 async function keptHashes(
   tx: SpaceTransaction,
   spaceId: string,
   ids: readonly string[],
-): Promise<ReadonlyMap<string, Uint8Array>> {
+): Promise<ReadonlyMap<string, string>> {
   if (ids.length === 0) return new Map();
   const rows = await tx.brewEvent.findMany({
     where: { spaceId, id: { in: [...ids] } },
     select: { id: true, payloadHash: true },
   });
-  return new Map(rows.map(({ id, payloadHash }) => [id, payloadHash]));
+  return new Map(rows.map(({ id, payloadHash }) => [id, Buffer.from(payloadHash).toString("hex")]));
 }
 
-function fateOf(
-  id: string,
-  isStored: ReadonlySet<string>,
-  kept: ReadonlyMap<string, Uint8Array>,
-  hash: Uint8Array | undefined,
-): Fate {
+function fateOf(id: string, isStored: ReadonlySet<string>, kept: ReadonlyMap<string, string>, hash: string): Fate {
   if (isStored.has(id)) return { id, fate: "stored" };
   const there = kept.get(id);
-  if (there !== undefined && hash !== undefined && sameBytes(there, hash)) return { id, fate: "duplicate" };
+  if (there === hash) return { id, fate: "duplicate" };
   const reason =
     there === undefined
       ? "This device has already used that number for another reading; nothing was changed."

@@ -2,6 +2,7 @@ import "server-only";
 import { environment } from "../environment";
 import { dispatchMail } from "./dispatch";
 import { createMailer } from "./mailer";
+import { noteError } from "../note-error";
 
 const EVERY_MS = 10_000;
 
@@ -20,7 +21,7 @@ export function startMailWorker(): void {
       await dispatchMail(mailer);
     } catch (error) {
       // The database may be away for a while; what is in the outbox stays there.
-      console.error("mail was not dispatched:", error);
+      noteError("mail was not dispatched", error);
     } finally {
       isBusy = false;
     }

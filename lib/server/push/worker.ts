@@ -1,5 +1,6 @@
 import "server-only";
 import { dispatchAlarms } from "./dispatch";
+import { noteError } from "../note-error";
 
 const EVERY_MS = 2000;
 
@@ -17,7 +18,7 @@ export function startAlarmWorker(): void {
       await dispatchAlarms();
     } catch (error) {
       // The database may be away for a while; what is due stays due.
-      console.error("alarms were not dispatched:", error);
+      noteError("alarms were not dispatched", error);
     } finally {
       isBusy = false;
     }

@@ -3,6 +3,8 @@ import type { Participant, PlanVersion, SharedBrew, SharedBrewSummary } from "@/
 import { displayNames } from "../accounts/names";
 import { BREW_COLUMNS, peopleOf, toBrew } from "../brews/from-row";
 import { inSpace, type SpaceTransaction } from "../db";
+import { eventsRead } from "../log/dense-logs";
+import { EVENT_COLUMNS } from "../log/event-row";
 import { isRecordId } from "../record-id";
 import type { Member } from "../session";
 import {
@@ -33,12 +35,15 @@ export async function findSharedBrew(member: Member, id: string): Promise<Shared
   const found = await inSpace(spaceId, userId, async (tx) => {
     const head = await readHead(tx, spaceId, id);
     if (head === null) return null;
+    const those = { spaceId, sharedBrewId: id, droppedAt: null };
+    const ids = (await tx.brew.findMany({ where: those, select: { id: true } })).map((brew) => brew.id);
+    const { where, leftOut } = await eventsRead(tx, spaceId, ids);
     const brews = await tx.brew.findMany({
-      where: { spaceId, sharedBrewId: id, droppedAt: null },
-      select: { ...BREW_COLUMNS, equipmentId: true, planVersion: true },
+      where: those,
+      select: { ...BREW_COLUMNS, events: { select: EVENT_COLUMNS, where }, equipmentId: true, planVersion: true },
       orderBy: { id: "asc" },
     });
-    return { ...head, brews };
+    return { ...head, brews: brews.map((brew) => ({ ...brew, leftOut: leftOut.get(brew.id) ?? 0 })) };
   });
   if (found === null) return null;
   const { shared, plan, participants, brews } = found;

@@ -8,6 +8,7 @@ import { recipeInput } from "@/lib/model/recipe-content";
 import { summariseBrew } from "@/lib/model/summary/summarise-brew";
 import { plannedColumns } from "../brews/from-row";
 import { inSpace, type SpaceTransaction } from "../db";
+import { eventsRead } from "../log/dense-logs";
 import { toEntries } from "../log/entries";
 import { EVENT_COLUMNS } from "../log/event-row";
 import { MADE_WITH } from "./made-with";
@@ -22,7 +23,6 @@ const COLUMNS = {
   runSheet: true,
   predicted: true,
   startedAt: true,
-  events: { select: EVENT_COLUMNS },
 } as const;
 
 /**
@@ -58,7 +58,11 @@ export async function keepSummary(
 
 /** What a brew comes to by what is in the database now; null where there is no such brew. */
 export async function makeSummary(tx: SpaceTransaction, spaceId: string, brewId: string): Promise<Made | null> {
-  const row = await tx.brew.findUnique({ where: { spaceId_id: { spaceId, id: brewId } }, select: COLUMNS });
+  const { where } = await eventsRead(tx, spaceId, [brewId]);
+  const row = await tx.brew.findUnique({
+    where: { spaceId_id: { spaceId, id: brewId } },
+    select: { ...COLUMNS, events: { select: EVENT_COLUMNS, where } },
+  });
   if (row === null) return null;
   // No name is shown, so none is looked up.
   const entries = toEntries(row.events, () => "");

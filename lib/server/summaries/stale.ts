@@ -3,6 +3,7 @@ import { NOBODY } from "../nobody";
 import { inSpace } from "../db";
 import { MADE_WITH } from "./made-with";
 import { remakeSummary } from "./remake";
+import { noteError } from "../note-error";
 
 /** A brew whose sensors send all the time is not made anew at every reading; who wants to see it does not wait for this. */
 const REST_S = 30;
@@ -32,7 +33,7 @@ export async function remakeStale(spaceId: string, restS: number = REST_S): Prom
 export async function remakeEach(spaceId: string, brewIds: readonly string[]): Promise<void> {
   for (const id of brewIds) {
     await remakeSummary(spaceId, id).catch((error: unknown) => {
-      console.error(`the summary of brew ${id} was not made:`, error);
+      noteError("a summary was not made", error, { brew: id });
     });
   }
 }

@@ -1,6 +1,8 @@
 import "server-only";
 import { directory } from "../db";
+import { remakeStaleContributions } from "../learning/contributions";
 import { remakeStale } from "./stale";
+import { noteError } from "../note-error";
 
 const EVERY_MS = 10_000;
 
@@ -17,10 +19,12 @@ export function startSummaryWorker(): void {
     try {
       const spaces = await directory.space.findMany({ where: { deletedAt: null }, select: { id: true } });
       // One space after the other: row-level security shows one at a time, and whoever reads makes what they need.
-      for (const { id } of spaces) await remakeStale(id);
+      for (const { id } of spaces) {
+        if ((await remakeStale(id)) > 0) await remakeStaleContributions(id);
+      }
     } catch (error) {
       // The database may be away for a while; what is stale stays marked.
-      console.error("summaries were not made:", error);
+      noteError("summaries were not made", error);
     } finally {
       isBusy = false;
     }

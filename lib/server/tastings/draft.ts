@@ -11,7 +11,7 @@ import { storedWord } from "../stored-word";
  * Changes a draft as its steward, who alone does. The version in the condition makes the second of two windows change
  * nothing, and tells it so; what is written afterwards is in the same transaction.
  */
-export function inDraft<R>(
+export async function inDraft<R>(
   member: Member,
   { id, lockVersion }: DraftSeen,
   work: (tx: SpaceTransaction) => Promise<R>,

@@ -17,11 +17,10 @@ type Answers = Readonly<Record<string, string>>;
 
 /** As a page or a program would have it: a map is its entries. When something was read is no secret. */
 function written(answer: unknown): string {
-  const text = JSON.stringify(answer, (key, value: unknown) => {
+  return JSON.stringify([answer], (key, value: unknown) => {
     if (value instanceof Map) return [...value];
     return key === "readAt" ? undefined : value;
   });
-  return text ?? "undefined";
 }
 
 /** Everything that the services give a reader: every read, what the search finds by name and code, and the club's file. */

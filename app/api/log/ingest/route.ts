@@ -4,6 +4,7 @@ import { AppError } from "@/lib/server/app-error";
 import { boundedBody, tooLarge } from "@/lib/server/bounded-body";
 import { ingest } from "@/lib/server/log/ingest";
 import { requestMember } from "@/lib/server/log/request-member";
+import { operations } from "@/lib/server/operations";
 import { requireSignedIn } from "@/lib/server/log/require-signed-in";
 
 const MOST_BYTES = 512 * 1024;
@@ -16,8 +17,16 @@ export const POST = apiRoute(async (request: Request) => {
   const delivery = deliveryInput.parse(jsonOf(body));
   if (delivery.user !== userId) throw new AppError("UNAUTHENTICATED", "Somebody else is signed in on this device.");
   const answer = await ingest(await requestMember(delivery.space), delivery);
+  countAnswer(answer);
   return Response.json(answer, { headers: { "Cache-Control": "no-store" } });
 });
+
+function countAnswer({ stored, duplicate, rejected }: Awaited<ReturnType<typeof ingest>>): void {
+  const outcomes = { stored: stored.length, duplicate: duplicate.length, rejected: rejected.length };
+  for (const [outcome, by] of Object.entries(outcomes)) {
+    operations()?.count("gylebook_log_events_total", { outcome }, by);
+  }
+}
 
 function jsonOf(body: Uint8Array): unknown {
   try {

@@ -7,6 +7,7 @@ import { newInvitation } from "@/lib/model/invitation";
 import { recordId } from "@/lib/model/written";
 import { formAction } from "@/lib/server/action";
 import { createInvitation, revokeInvitation } from "@/lib/server/invitations/writes";
+import { makeOrganiser } from "@/lib/server/spaces/hand-over";
 import { requireMember } from "@/lib/server/session";
 
 type MadeInvitation = ActionResult<{ readonly token: string }>;
@@ -33,5 +34,20 @@ export async function revokeInvitationAction(
     await revokeInvitation(await requireMember(space), id);
     revalidatePath(`/s/${space}/people`);
   });
+  return run(previous, form);
+}
+
+export async function makeOrganiserAction(
+  space: string,
+  previous: ActionResult<void> | null,
+  form: FormData,
+): Promise<ActionResult<void>> {
+  const run = formAction(
+    z.strictObject({ person: z.string().min(1, "Person is not chosen").pipe(recordId) }),
+    async ({ person }) => {
+      await makeOrganiser(await requireMember(space), person);
+      revalidatePath(`/s/${space}/people`);
+    },
+  );
   return run(previous, form);
 }

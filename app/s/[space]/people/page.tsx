@@ -4,9 +4,10 @@ import { roleMay } from "@/lib/model/roles";
 import { listInvitations } from "@/lib/server/invitations/reads";
 import { requireMember } from "@/lib/server/session";
 import { listPeople } from "@/lib/server/spaces/reads";
-import { createInvitationAction, revokeInvitationAction } from "./actions";
+import { createInvitationAction, makeOrganiserAction, revokeInvitationAction } from "./actions";
 import { InvitationForm } from "./invitation-form";
 import { InvitationTable } from "./invitation-table";
+import { OrganiserForm } from "./organiser-form";
 import { PeopleTable } from "./people-table";
 import { RoleList } from "./role-list";
 
@@ -21,6 +22,7 @@ export default async function PeoplePage({ params }: PeoplePageProps) {
   const people = await listPeople(member);
   const mayInvite = member.spaceKind === "club" && roleMay(member.role, "organise");
   const invitations = mayInvite ? await listInvitations(member) : [];
+  const others = people.filter(({ role }) => role !== "organiser");
   return (
     <>
       <h1 className="mb-6">People</h1>
@@ -41,6 +43,14 @@ export default async function PeoplePage({ params }: PeoplePageProps) {
                 Invite somebody
               </h2>
               <InvitationForm action={createInvitationAction.bind(null, member.spaceSlug)} />
+            </section>
+          ) : null}
+          {mayInvite && others.length > 0 ? (
+            <section aria-labelledby="hand-over">
+              <h2 id="hand-over" className="mb-4">
+                Make somebody organiser
+              </h2>
+              <OrganiserForm people={others} action={makeOrganiserAction.bind(null, member.spaceSlug)} />
             </section>
           ) : null}
           <RoleList />

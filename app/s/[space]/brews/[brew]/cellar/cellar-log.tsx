@@ -31,6 +31,12 @@ export function CellarLog({ showAll, ...part }: CellarPart & { readonly showAll:
           )}
         </p>
       ) : null}
+      {part.brew.leftOut === 0 ? null : (
+        <p className="mt-2 max-w-prose text-muted">
+          The sensors of this brew sent so many readings that every so-manyth is read here, spread evenly; the other{" "}
+          {String(part.brew.leftOut)} are in the log as well, and in what is taken out of it.
+        </p>
+      )}
     </section>
   );
 }

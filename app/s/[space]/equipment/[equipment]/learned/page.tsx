@@ -2,10 +2,13 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
 import { cache } from "react";
+import { findIsGiven, type Elsewhere } from "@/lib/server/learning/contributions";
 import { findLearning } from "@/lib/server/learning/learned";
 import { requireMember } from "@/lib/server/session";
 import { AcceptLearned } from "./accept-learned";
+import { giveKettleAction } from "./actions";
 import { BrewsThatCount } from "./brews-that-count";
+import { GiveKettle } from "./give-kettle";
 import { HowItComesAbout } from "./how-it-comes-about";
 
 interface LearnedPageProps {
@@ -31,7 +34,8 @@ export async function generateMetadata(props: LearnedPageProps): Promise<Metadat
 
 export default async function LearnedPage(props: LearnedPageProps) {
   const { member, learning, space, equipment: id } = await readPage(props);
-  const { profile, brews, counted, kettle, others, learned } = learning;
+  const { profile, brews, counted, kettle, others, elsewhere, learned } = learning;
+  const isOwner = profile.ownerId === member.userId;
   const since = counted.length === brews.length ? null : (counted[0]?.id ?? null);
   const home = `/s/${space}/equipment/${id}`;
   return (
@@ -42,7 +46,7 @@ export default async function LearnedPage(props: LearnedPageProps) {
         <Link href={home}>the profile of this kettle, revision {profile.rev}</Link>. Added up with what was known
         before, and with the{" "}
         {others.length === 0 ? "other kettles of its kind, once they have brews," : othersWords(others.length)} they
-        make the next plan narrower. Nothing changes by itself.
+        make the next plan narrower. {elsewhereWords(elsewhere)}Nothing changes by itself.
       </p>
       {brews.length === 0 ? (
         <p className="mb-6">
@@ -68,11 +72,21 @@ export default async function LearnedPage(props: LearnedPageProps) {
         mayWrite={profile.mayWrite}
         preferences={member.preferences}
       />
-      {counted.length === 0 ? null : <HowItComesAbout kettle={kettle} others={others.map((other) => other.kettle)} />}
+      {counted.length === 0 ? null : (
+        <HowItComesAbout kettle={kettle} others={[...others.map((other) => other.kettle), ...elsewhere.kettles]} />
+      )}
+      {isOwner ? (
+        <GiveKettle isGiven={await findIsGiven(member, id)} action={giveKettleAction.bind(null, space, id)} />
+      ) : null}
     </>
   );
 }
 
 function othersWords(count: number): string {
   return count === 1 ? "one other kettle of its kind in the club," : `${String(count)} other kettles of its kind,`;
+}
+
+function elsewhereWords({ kettles, people }: Elsewhere): string {
+  if (kettles.length === 0) return "";
+  return `So do ${String(kettles.length)} kettles of its kind that ${String(people)} people of other clubs gave without names. `;
 }

@@ -1,12 +1,11 @@
 "use client";
 
 import { useState } from "react";
-import { LABEL_SIZES, type LabelSize } from "@/lib/model/cellar/label";
-import { NumberField } from "@/lib/ui/number-field";
-import { SelectField } from "@/lib/ui/select-field";
+import type { LabelSize } from "@/lib/model/cellar/label";
 import { useHydrated } from "@/lib/ui/use-hydrated";
 import { BlindLabel } from "./blind-label";
 import { BottleTable, type LabelledEntry } from "./bottle-table";
+import { LabelChoices, MOST_BOTTLES } from "./label-choices";
 
 interface BlindLabelsProps {
   readonly title: string;
@@ -14,8 +13,6 @@ interface BlindLabelsProps {
   /** Where this service is reached; null takes the address of the page. */
   readonly origin: string | null;
 }
-
-const MOST_BOTTLES = 48;
 
 /** Labels to put over whatever a bottle says: its blind code, and the way to the judge's sheet for that code. */
 export function BlindLabels({ title, entries, origin }: BlindLabelsProps) {
@@ -33,25 +30,7 @@ export function BlindLabels({ title, entries, origin }: BlindLabelsProps) {
           A label says the code and nothing else. Cover crown caps too: a brewer knows an own cap. The list below tells
           which bottle gets which; it is not printed.
         </p>
-        <div className="grid gap-4 sm:grid-cols-2">
-          <SelectField
-            name="label-size"
-            label="Size"
-            value={size}
-            onChange={(event) => setSize(LABEL_SIZES.find(({ id }) => id === event.target.value)?.id ?? "roll")}
-            options={LABEL_SIZES.map(({ id, text }) => ({ value: id, text }))}
-          />
-          <NumberField
-            name="label-count"
-            label="Bottles of each entry"
-            unit=""
-            value={count}
-            onChange={(event) => setCount(event.target.value)}
-            error={
-              many === null ? `Bottles “${count}” is not a whole number from 1 to ${String(MOST_BOTTLES)}` : undefined
-            }
-          />
-        </div>
+        <LabelChoices {...{ size, setSize, count, setCount }} isCount={many !== null} />
         <div>
           <button
             type="button"

@@ -1,11 +1,8 @@
 import type { Metadata } from "next";
 import { Notice } from "@/lib/ui/notice";
 import { readPreparation, readTasting } from "../read-tasting";
-import { MoveForm } from "../move-form";
 import { TastingHeading } from "../tasting-heading";
-import { addFlightAction, changeTastingAction, discardTastingAction, openTastingAction } from "./actions";
-import { ChangeTastingForm } from "./change-tasting-form";
-import { NewFlightForm } from "./new-flight-form";
+import { DraftForms } from "./draft-forms";
 import { PreparedFlights } from "./prepared-flights";
 
 interface PreparePageProps {
@@ -23,7 +20,6 @@ export default async function PreparePage({ params }: PreparePageProps) {
   const { tasting, preparation } = await readPreparation(space, id);
   const { lockVersion, flights } = preparation;
   const home = `/s/${space}`;
-  const isDraft = tasting.state === "draft";
   return (
     <>
       <TastingHeading home={home} tasting={tasting} isSteward page="prepare" />
@@ -34,44 +30,7 @@ export default async function PreparePage({ params }: PreparePageProps) {
         </Notice>
       </div>
       <PreparedFlights home={`${home}/tastings/${id}/prepare`} flights={flights} />
-      {isDraft ? (
-        <>
-          <section aria-labelledby="new-flight" className="mt-8 max-w-xl">
-            <h2 id="new-flight" className="mb-2">
-              Another flight
-            </h2>
-            <NewFlightForm key={lockVersion} lockVersion={lockVersion} action={addFlightAction.bind(null, space, id)} />
-          </section>
-          <details className="mt-6 max-w-xl">
-            <summary className="target">Title, day and note</summary>
-            <ChangeTastingForm
-              key={lockVersion}
-              tasting={tasting}
-              lockVersion={lockVersion}
-              action={changeTastingAction.bind(null, space, id)}
-            />
-          </details>
-          <MoveForm
-            title="Open the tasting"
-            button="Open for judging"
-            pending="Opening…"
-            hidden={{ lockVersion }}
-            action={openTastingAction.bind(null, space, id)}
-          >
-            From then on entries, panel and orders stay as they are; judges and pourers are told. Print labels before
-            you pour.
-          </MoveForm>
-          <MoveForm
-            title="Throw this tasting away"
-            button="Throw it away for good"
-            pending="Throwing away…"
-            hidden={{ lockVersion }}
-            action={discardTastingAction.bind(null, space, id)}
-          >
-            Its flights, entries and panel go with it. Nothing was judged yet.
-          </MoveForm>
-        </>
-      ) : null}
+      {tasting.state === "draft" ? <DraftForms at={{ space, id }} tasting={tasting} lockVersion={lockVersion} /> : null}
     </>
   );
 }

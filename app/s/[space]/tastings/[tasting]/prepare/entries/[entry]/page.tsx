@@ -2,14 +2,11 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
 import { checkAgainst, nearestStyles, styleNamed } from "@/lib/model/tasting/prepare-figures";
-import { STYLES } from "@/lib/model/styles";
 import { ExplainedCall } from "@/lib/ui/explained-call";
-import { MoveForm } from "../../../move-form";
 import { readPreparation } from "../../../read-tasting";
-import { placeEntryAction, removeEntryAction } from "./actions";
+import { EntryForms } from "./entry-forms";
 import { FiguresTable } from "./figures-table";
 import { NearestTable } from "./nearest-table";
-import { PlaceForm } from "./place-form";
 
 interface EntryPageProps {
   readonly params: Promise<{ readonly space: string; readonly tasting: string; readonly entry: string }>;
@@ -33,8 +30,7 @@ export async function generateMetadata(props: EntryPageProps): Promise<Metadata>
 export default async function EntryPage(props: EntryPageProps) {
   const { member, tasting, preparation, entry, at, home } = await readEntry(props);
   const { entryNo, flightNo, styleCode, beer, brewer, figures } = entry;
-  const { lockVersion, flights } = preparation;
-  const flight = flights.find((each) => each.flightNo === flightNo);
+  const flight = preparation.flights.find((each) => each.flightNo === flightNo);
   const style = styleNamed(styleCode);
   const check = style === null ? null : checkAgainst(figures, style);
   const nearest = nearestStyles(figures, NEAREST);
@@ -60,37 +56,8 @@ export default async function EntryPage(props: EntryPageProps) {
         />
       )}
       {tasting.state === "draft" ? (
-        <div key={lockVersion} className="no-print mt-6 max-w-xl">
-          <PlaceForm
-            seen={{ lockVersion, entryNo }}
-            flights={flights.map((each) => ({ value: String(each.flightNo), text: each.title }))}
-            flightNo={flightNo}
-            styles={styleOptions(nearest.map(({ code }) => code))}
-            styleCode={styleCode ?? ""}
-            action={placeEntryAction.bind(null, at)}
-          />
-          <MoveForm
-            title="Take this entry out"
-            button="Take it out"
-            pending="Taking out…"
-            hidden={{ lockVersion, entryNo }}
-            action={removeEntryAction.bind(null, at, flightNo)}
-          >
-            Its blind code is not used again in this tasting unless chance gives it out anew: take the label off the
-            bottle.
-          </MoveForm>
-        </div>
+        <EntryForms at={at} entry={entry} preparation={preparation} nearest={nearest.map(({ code }) => code)} />
       ) : null}
     </>
   );
-}
-
-/** The nearest first, then all in the order of the list. */
-function styleOptions(nearest: readonly string[]): readonly { readonly value: string; readonly text: string }[] {
-  const rest = STYLES.filter(({ code }) => !nearest.includes(code));
-  const first = nearest.flatMap((code) => styleNamed(code) ?? []);
-  return [
-    { value: "", text: "No style yet" },
-    ...[...first, ...rest].map(({ code, name }) => ({ value: code, text: `${code} ${name}` })),
-  ];
 }
