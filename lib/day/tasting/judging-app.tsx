@@ -3,7 +3,7 @@ import type { JudgeSheet, ServedFlight } from "@/lib/model/tasting/judge-sheet";
 import type { JudgingSession, JudgingState } from "../sync/judging-session";
 import { ChoiceScreen } from "./choice-screen";
 import { JudgingList } from "./judging-list";
-import { JudgingStatus } from "./judging-status";
+import { JudgingStatus, SafetyLine } from "./judging-status";
 import { NoJudgeSheet } from "./no-tasting";
 import { SheetScreen } from "./sheet-screen";
 import { usePlace, type Place } from "./use-place";
@@ -25,6 +25,7 @@ export function JudgingApp({ session }: { readonly session: JudgingSession }): R
   if (sheet === null) return <NoJudgeSheet connection={state.connection} onRetry={() => void session.refresh()} />;
   return (
     <main id="content" className="page judging" tabIndex={-1}>
+      <SafetyLine state={state} session={session} />
       <Screen {...{ state, session, sheet, place }} />
       <JudgingStatus state={state} session={session} />
     </main>

@@ -10,21 +10,28 @@ interface JudgingStatusProps {
 }
 
 /** What is safe on the server and what is on this device only. It is always in sight. */
+export function SafetyLine({ state, session }: JudgingStatusProps): ReactElement {
+  const { waiting, connection } = state;
+  return (
+    <div className="judging-safety no-print">
+      <p role="status">
+        <strong>{safetyWords(waiting.length, connection, { one: "save", many: "saves" })}</strong>
+      </p>
+      {waiting.length > 0 && connection !== "signed out" ? (
+        <button type="button" className="button-link" onClick={() => void session.send()}>
+          Send now
+        </button>
+      ) : null}
+    </div>
+  );
+}
+
+/** What to do where something is not as it should be, and what this device can. */
 export function JudgingStatus({ state, session }: JudgingStatusProps): ReactElement {
-  const { waiting, connection, refusal } = state;
+  const { connection, refusal } = state;
   const isSignedOut = connection === "signed out";
   return (
     <>
-      <div className="judging-safety no-print">
-        <p role="status">
-          <strong>{safetyWords(waiting.length, connection, { one: "save", many: "saves" })}</strong>
-        </p>
-        {waiting.length > 0 && !isSignedOut ? (
-          <button type="button" className="button-link" onClick={() => void session.send()}>
-            Send now
-          </button>
-        ) : null}
-      </div>
       {isSignedOut ? (
         <p className="mt-2">
           You are signed out. Go on judging: everything is kept here and sent when you have{" "}

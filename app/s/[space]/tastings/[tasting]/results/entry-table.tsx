@@ -17,6 +17,7 @@ export function EntryTable({ result, home, preferences }: EntryTableProps) {
   return (
     <DataTable
       caption={`Entries of ${result.flight.title}: means of 50 points, 80 % intervals`}
+      captionHidden
       columns={[
         { id: "entry", label: "Entry", cell: (record) => <EntryName record={record} home={home} /> },
         { id: "rank", label: "Rank", isNumber: true, cell: rankWords },
