@@ -15,6 +15,7 @@ export default tseslint.config(
       ".next",
       ".build",
       ".data",
+      "test-results",
       "prisma/generated",
       "next-env.d.ts",
       "dependency-cruiser.cjs",
