@@ -163,6 +163,7 @@ export const READS: Readonly<Record<string, Read>> = {
 
 /** Reads that are of no club, and why nothing of a club gets out by them. */
 export const OF_NO_CLUB: Readonly<Record<string, string>> = {
+  listClosingClubs: "It tells somebody of the clubs that they are in themselves.",
   findPublished: "What is published is for everybody.",
   findPublishedResult: "What is published is for everybody.",
   findRound: "It works within a transaction that shows one space only.",
