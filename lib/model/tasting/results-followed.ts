@@ -27,12 +27,16 @@ export interface FollowedEntry {
   readonly entryNo: number;
   readonly beer: string;
   readonly computed: number;
+  /** Half of its 80 % interval; null where nothing is known of it. */
+  readonly half80: number | null;
   /** Mean strength over its sheets, from 0 where nobody named the word to 3. */
   readonly judged: number;
 }
 
 export interface FollowedFigure extends Followed {
   readonly entries: readonly FollowedEntry[];
+  /** Whether the figures lie closer together than any of them is known, so that nothing can be seen to follow them. */
+  readonly isLevel: boolean;
   /** null where too few entries have the figure. */
   readonly correlation: RankCorrelation | null;
 }
@@ -42,18 +46,27 @@ export function followedFigures(flights: readonly FlightFacts[]): readonly Follo
   return FOLLOWED.map((followed) => {
     const entries = flights.flatMap((flight) => followedEntries(flight, followed));
     const pair = { a: entries.map(({ computed }) => computed), b: entries.map(({ judged }) => judged) };
-    return { ...followed, entries, correlation: entries.length < FEWEST_ENTRIES ? null : rankCorrelation(pair) };
+    const correlation = entries.length < FEWEST_ENTRIES ? null : rankCorrelation(pair);
+    return { ...followed, entries, isLevel: isLevel(entries), correlation };
   });
+}
+
+function isLevel(entries: readonly FollowedEntry[]): boolean {
+  const values = entries.map(({ computed }) => computed);
+  const known = entries.map(({ half80 }) => half80 ?? 0);
+  return Math.max(...values) - Math.min(...values) < Math.min(...known);
 }
 
 function followedEntries({ entries, sheets }: FlightFacts, { quantity, word }: Followed): readonly FollowedEntry[] {
   return entries.flatMap(({ entryNo, beer, figures }) => {
-    const computed = figures.find((figure) => figure.quantity === quantity)?.value;
+    const figure = figures.find((each) => each.quantity === quantity);
     const own = sheets.filter((sheet) => sheet.entryNo === entryNo);
-    if (computed === undefined || own.length === 0) return [];
+    if (figure === undefined || own.length === 0) return [];
+    const { value: computed, interval } = figure;
+    const half80 = interval === null ? null : (interval.high80 - interval.low80) / 2;
     const strengths = own.map(
       ({ sheet }): number => sheet.descriptors.find((noted) => noted.word === word)?.strength ?? 0,
     );
-    return [{ entryNo, beer, computed, judged: strengths.reduce((sum, each) => sum + each, 0) / own.length }];
+    return [{ entryNo, beer, computed, half80, judged: strengths.reduce((sum, each) => sum + each, 0) / own.length }];
   });
 }

@@ -26,7 +26,6 @@ export function isDifferenceTest(kind: FlightKind): kind is ForcedChoice {
 }
 
 export const PANEL_PARTS = ["judge", "pourer"] as const;
-type PanelPart = (typeof PANEL_PARTS)[number];
 
 /** One tasting in a list, as everybody of the club may see it at any time. */
 export interface TastingSummary {

@@ -20,13 +20,18 @@ function sheetOf(total: number, bitter: Strength | null = null): Sheet {
   return { ...BLANK_SHEET, scores, descriptors: bitter === null ? [] : [{ word: "bitter", strength: bitter }] };
 }
 
-const entry = (entryNo: number, bitterness: number | null = null): JudgedEntry => ({
+const entry = (entryNo: number, bitterness: number | null = null, half80: number | null = null): JudgedEntry => ({
   ...{ entryNo, flightNo: 1, styleCode: "18B", beer: `Beer ${String(entryNo)}`, brewer: "Somebody", brewId: null },
   brewerIds: [],
   figures:
     bitterness === null
       ? []
-      : [{ quantity: "fermenter.bitterness", from: "computed", value: bitterness, sd: null, interval: null }],
+      : [
+          {
+            ...{ quantity: "fermenter.bitterness", from: "computed", value: bitterness, sd: null },
+            interval: half80 === null ? null : { low80: bitterness - half80, high80: bitterness + half80 },
+          },
+        ],
 });
 
 /** A flight of rows of judges and columns of entries; null where no sheet was handed in. */
@@ -172,6 +177,15 @@ describe("taste beside figures", () => {
     const [bitterness] = followedFigures([flight([null, 1, 3], [12, 30, 55])]);
     expect(bitterness?.entries.map(({ judged }) => judged)).toEqual([0, 1, 3]);
     expect(bitterness?.correlation).toEqual({ ok: true, rho: 1, p: 2 / 6 });
+  });
+
+  it("is not asked where the figures lie closer together than each is known", () => {
+    const levelOf = (half80: number | null): boolean | undefined => {
+      const entries = [33, 34, 35].map((value, at) => entry(401 + at, value, half80));
+      return followedFigures([{ ...flight([null, 1, 3], [33, 34, 35]), entries }])[0]?.isLevel;
+    };
+    // Two units from the lowest to the highest.
+    expect([levelOf(3), levelOf(1.5), levelOf(null)]).toEqual([true, false, false]);
   });
 
   it("leaves out entries without the figure, and says nothing of two", () => {

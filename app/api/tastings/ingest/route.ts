@@ -17,6 +17,6 @@ export const POST = apiRoute(async (request: Request) => {
   const body = await boundedBody(request, MOST_BYTES, () => tooLarge("delivery", MOST_BYTES));
   const delivery = deliveryInput.parse(jsonOf(body));
   if (delivery.user !== userId) throw new AppError("UNAUTHENTICATED", "Somebody else is signed in on this device.");
-  const answer = await ingestSheets(await requestMember(delivery.space), delivery);
+  const answer = await ingestSheets(await requestMember(delivery.space, "tasting"), delivery);
   return Response.json(answer, { headers: { "Cache-Control": "no-store" } });
 });

@@ -11,7 +11,7 @@ interface TastingContext {
 /** What a judge is served and has written so far, for a device to keep. */
 export const GET = apiRoute(async (_request: Request, { params }: TastingContext) => {
   const { space, tasting } = await params;
-  const sheet = await findJudgeSheet(await requestMember(space), tasting);
+  const sheet = await findJudgeSheet(await requestMember(space, "tasting"), tasting);
   if (sheet === null) throw new AppError("NOT_FOUND", NO_SUCH_TASTING);
   return Response.json(sheet, { headers: { "Cache-Control": "no-store" } });
 });

@@ -1,4 +1,5 @@
 import type { Preferences } from "@/lib/model/preferences";
+import type { RankCorrelation } from "@/lib/calc/judging";
 import { descriptorName } from "@/lib/model/tasting/descriptors";
 import type { FollowedEntry, FollowedFigure } from "@/lib/model/tasting/results-followed";
 import { Statistic } from "@/lib/ui/across/statistic";
@@ -36,7 +37,7 @@ interface FollowedLinesProps {
 }
 
 function FollowedLines({ followed, preferences }: FollowedLinesProps) {
-  const { label, word, entries, correlation } = followed;
+  const { label, word, entries, isLevel, correlation } = followed;
   const pairs = { a: entries.map(({ computed }) => computed), b: entries.map(({ judged }) => judged) };
   return (
     <div className="mt-4">
@@ -49,20 +50,25 @@ function FollowedLines({ followed, preferences }: FollowedLinesProps) {
         <>
           <p className="mb-2">
             {entries.length < FEW ? `${String(entries.length)} entries prove little. ` : ""}
-            {correlation.ok ? (
-              <>
-                Rank correlation <Statistic value={correlation.rho} />, from −1 to 1 where they rise together; as far
-                from nothing by chance with probability <Statistic value={correlation.p} kind="probability" />.
-              </>
-            ) : (
-              "All entries are the same in one of the two, so neither can follow the other."
-            )}
+            <Outcome correlation={correlation} isLevel={isLevel} />
           </p>
           <FollowedTable followed={followed} preferences={preferences} />
-          {correlation.ok ? <ExplainedCall id="judging/rankCorrelation" args={[pairs]} /> : null}
+          {correlation.ok && !isLevel ? <ExplainedCall id="judging/rankCorrelation" args={[pairs]} /> : null}
         </>
       )}
     </div>
+  );
+}
+
+function Outcome({ correlation, isLevel }: { readonly correlation: RankCorrelation; readonly isLevel: boolean }) {
+  if (isLevel)
+    return "The figures lie closer together than any of them is known, so nothing can be seen to follow them.";
+  if (!correlation.ok) return "All entries are the same in one of the two, so neither can follow the other.";
+  return (
+    <>
+      Rank correlation <Statistic value={correlation.rho} />, from −1 to 1 where they rise together; as far from nothing
+      by chance with probability <Statistic value={correlation.p} kind="probability" />.
+    </>
   );
 }
 
