@@ -1,7 +1,8 @@
-import { expect, test, type Page } from "playwright/test";
+import type { Page } from "playwright/test";
 import { sheetStanding, type JudgeSheet } from "../../lib/model/tasting/judge-sheet";
 import { violations } from "./support/axe";
 import { signInAs } from "./support/sign-in";
+import { expect, test } from "./support/test";
 
 const WORDS = "Invented: bready, some orange, judged in a cellar without a network";
 

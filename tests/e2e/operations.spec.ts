@@ -3,8 +3,8 @@ import { randomBytes } from "node:crypto";
 import { once } from "node:events";
 import { createConnection, type Socket } from "node:net";
 import { fileURLToPath } from "node:url";
-import { expect, test } from "playwright/test";
 import { freePort } from "../../lib/ops/free-port.mjs";
+import { expect, test } from "./support/test";
 
 const SERVE = fileURLToPath(new URL("../../lib/ops/serve.mjs", import.meta.url));
 const DRAIN_S = 5;

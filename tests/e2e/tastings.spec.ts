@@ -1,9 +1,10 @@
-import { expect, test, type APIResponse, type Page } from "playwright/test";
+import type { APIResponse, Page } from "playwright/test";
 import { violations } from "./support/axe";
 import { findDemoRecords } from "./support/club-addresses";
 import { CLUB, ownTitle } from "./support/own-recipe";
 import { signInAs } from "./support/sign-in";
 import { beginTasting } from "./support/tasting-writes";
+import { expect, test } from "./support/test";
 
 const WIDTHS = [
   { name: "phone", width: 390, height: 844 },
