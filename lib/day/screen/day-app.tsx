@@ -6,7 +6,8 @@ import type { DayDatabase } from "../store/database";
 import type { DaySession } from "../sync/day-session";
 import { DayContext, type Day } from "./day-context";
 import { DayScreen } from "./day-screen";
-import { NoSheet } from "./no-day";
+import { DAY_WORDS } from "./day-words";
+import { NothingKept } from "./nothing-kept";
 import { useNow } from "./use-now";
 
 /** The brew day of one brew on this device. */
@@ -34,7 +35,7 @@ export function DayApp({
   }, [brew]);
 
   if (sheet === null || brew === null) {
-    return <NoSheet connection={state.connection} onRetry={() => void session.refresh()} />;
+    return <NothingKept words={DAY_WORDS} connection={state.connection} onRetry={() => void session.refresh()} />;
   }
   const day: Day = {
     space: sheet.space.slug,

@@ -8,7 +8,8 @@ import { listenToServer } from "../sync/listen-to-server";
 import { sendPhotos } from "../sync/send-photos";
 import { startWorker } from "../worker/start-worker";
 import { DayApp } from "./day-app";
-import { NoSuchAddress } from "./no-day";
+import { DAY_WORDS } from "./day-words";
+import { NoAddress } from "./nothing-kept";
 
 /** What stands behind /brew-day/ in the address: the club and the brew. */
 function place(pathname: string): { readonly space: string; readonly brewId: string } | null {
@@ -19,7 +20,7 @@ function place(pathname: string): { readonly space: string; readonly brewId: str
 async function begin(element: HTMLElement): Promise<void> {
   const at = place(location.pathname);
   if (at === null) {
-    createRoot(element).render(<NoSuchAddress />);
+    createRoot(element).render(<NoAddress words={DAY_WORDS} />);
     return;
   }
   const database = await openDayDatabase();

@@ -4,7 +4,8 @@ import type { JudgingSession, JudgingState } from "../sync/judging-session";
 import { ChoiceScreen } from "./choice-screen";
 import { JudgingList } from "./judging-list";
 import { JudgingStatus, SafetyLine } from "./judging-status";
-import { NoJudgeSheet } from "./no-tasting";
+import { NothingKept } from "../screen/nothing-kept";
+import { JUDGING_WORDS } from "./judging-words";
 import { SheetScreen } from "./sheet-screen";
 import { usePlace, type Place } from "./use-place";
 
@@ -22,7 +23,9 @@ export function JudgingApp({ session }: { readonly session: JudgingSession }): R
     if (title !== undefined) document.title = `Judging: ${title} · Gylebook`;
   }, [title]);
 
-  if (sheet === null) return <NoJudgeSheet connection={state.connection} onRetry={() => void session.refresh()} />;
+  if (sheet === null) {
+    return <NothingKept words={JUDGING_WORDS} connection={state.connection} onRetry={() => void session.refresh()} />;
+  }
   return (
     <main id="content" className="page judging" tabIndex={-1}>
       <SafetyLine state={state} session={session} />

@@ -6,7 +6,8 @@ import { JudgingSession } from "../sync/judging-session";
 import { announceChange, JUDGING_PAGES, keepInStep, oneSender } from "../sync/keep-in-step";
 import { startWorker } from "../worker/start-worker";
 import { JudgingApp } from "./judging-app";
-import { NoSuchTasting } from "./no-tasting";
+import { NoAddress } from "../screen/nothing-kept";
+import { JUDGING_WORDS } from "./judging-words";
 
 /** What stands behind /judging/ in the address: the club and the tasting. */
 function place(pathname: string): { readonly space: string; readonly tastingId: string } | null {
@@ -17,7 +18,7 @@ function place(pathname: string): { readonly space: string; readonly tastingId: 
 async function begin(element: HTMLElement): Promise<void> {
   const at = place(location.pathname);
   if (at === null) {
-    createRoot(element).render(<NoSuchTasting />);
+    createRoot(element).render(<NoAddress words={JUDGING_WORDS} />);
     return;
   }
   const session = new JudgingSession({
