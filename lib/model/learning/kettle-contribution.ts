@@ -6,7 +6,7 @@ import { keptEvidence } from "./brew-evidence";
 import { typicalOf } from "./kettle-kind";
 
 /** The newest ones; with so many a kettle's own figures are known, and more would say little of its kind. */
-export const MOST_GIVEN_BREWS = 40;
+const MOST_GIVEN_BREWS = 20;
 /** A height is told to this many metres: exact, it would point to a place. */
 const HEIGHT_STEP = 100;
 const NAMELESS = "A kettle of another club";
