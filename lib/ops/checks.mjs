@@ -18,6 +18,7 @@ const TOOLS = [
     ],
   },
   { name: "unused code", args: [bin("knip", "bin", "knip.js")] },
+  { name: "dependencies", args: [join(ROOT, "lib", "ops", "dependencies.mjs")] },
 ];
 
 /** Runs every checking tool, also after one has failed, and returns a result for each. */
