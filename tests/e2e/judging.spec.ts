@@ -22,7 +22,7 @@ test("a judge scores a beer without a network, through a cold start, and hands i
   await signInAs(page, "judge");
   await page.goto("/s/hollowmere/tastings");
   await page.getByRole("link", { name: "Winter tasting" }).click();
-  await page.getByRole("link", { name: "Judge" }).click();
+  await page.getByRole("link", { name: "Judge", exact: true }).click();
   await expect(page.getByRole("heading", { level: 1, name: "Winter tasting" })).toBeVisible();
   await page.getByText("This device").click();
   await expect(page.getByText("This page starts without a network.")).toBeVisible();
