@@ -11,11 +11,15 @@ interface TastingMovesProps {
 
 const SURE = { sure: "yes" } as const;
 
-/** How a tasting goes on once it is open: its steward or an organiser closes it, an organiser reveals it. */
+/**
+ * How a tasting goes on once it is open: its steward or an organiser closes it, an organiser reveals it.
+ * Each question has a key of its own: the next one must not stand open because the one before it did.
+ */
 export function TastingMoves({ at: { space, id }, state, isSteward, organises }: TastingMovesProps) {
   if (state === "open" && (isSteward || organises)) {
     return (
       <MoveForm
+        key="close"
         title="Close judging"
         button="Close judging"
         pending="Closing…"
@@ -31,6 +35,7 @@ export function TastingMoves({ at: { space, id }, state, isSteward, organises }:
   if (!organises) return <p className="mt-6">An organiser of the club reveals the entries.</p>;
   return (
     <MoveForm
+      key="reveal"
       title="Reveal the entries"
       button="Reveal to everybody"
       pending="Revealing…"
