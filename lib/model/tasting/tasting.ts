@@ -25,8 +25,6 @@ export function isDifferenceTest(kind: FlightKind): kind is ForcedChoice {
   return kind !== "scored";
 }
 
-export const PANEL_PARTS = ["judge", "pourer"] as const;
-
 /** One tasting in a list, as everybody of the club may see it at any time. */
 export interface TastingSummary {
   readonly id: string;
