@@ -1,8 +1,8 @@
 "use client";
 
-import { LABEL_SIZES, type LabelSize } from "@/lib/model/cellar/label";
+import type { LabelSize } from "@/lib/model/cellar/label";
+import { LabelSizeField } from "@/lib/ui/cellar/label-size-field";
 import { NumberField } from "@/lib/ui/number-field";
-import { SelectField } from "@/lib/ui/select-field";
 
 export const MOST_BOTTLES = 48;
 
@@ -19,13 +19,7 @@ interface LabelChoicesProps {
 export function LabelChoices({ size, setSize, count, setCount, isCount }: LabelChoicesProps) {
   return (
     <div className="grid gap-4 sm:grid-cols-2">
-      <SelectField
-        name="label-size"
-        label="Size"
-        value={size}
-        onChange={(event) => setSize(LABEL_SIZES.find(({ id }) => id === event.target.value)?.id ?? "roll")}
-        options={LABEL_SIZES.map(({ id, text }) => ({ value: id, text }))}
-      />
+      <LabelSizeField value={size} onChange={setSize} />
       <NumberField
         name="label-count"
         label="Bottles of each entry"

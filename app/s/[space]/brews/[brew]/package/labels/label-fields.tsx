@@ -1,8 +1,8 @@
 "use client";
 
-import { LABEL_SIZES, MOST_LABELS, type LabelSize } from "@/lib/model/cellar/label";
+import { MOST_LABELS, type LabelSize } from "@/lib/model/cellar/label";
+import { LabelSizeField } from "@/lib/ui/cellar/label-size-field";
 import { NumberField } from "@/lib/ui/number-field";
-import { SelectField } from "@/lib/ui/select-field";
 import { TextField } from "@/lib/ui/text-field";
 
 /** What is chosen for the labels. */
@@ -30,13 +30,7 @@ export function LabelFields({ draft, type }: LabelFieldsProps) {
   return (
     <>
       <div className="grid gap-4 sm:grid-cols-2">
-        <SelectField
-          name="label-size"
-          label="Size"
-          value={size}
-          onChange={(event) => type({ size: LABEL_SIZES.find(({ id }) => id === event.target.value)?.id ?? "roll" })}
-          options={LABEL_SIZES.map(({ id, text }) => ({ value: id, text }))}
-        />
+        <LabelSizeField value={size} onChange={(chosen) => type({ size: chosen })} />
         <NumberField
           name="label-count"
           label="How many"
