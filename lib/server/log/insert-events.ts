@@ -1,10 +1,11 @@
 import "server-only";
 import type { LogEvent } from "@/lib/model/log/log-event";
 import { arrayLiteral } from "../array-literal";
-import { canonicalJson } from "../canonical-json";
 import type { SpaceTransaction } from "../db";
 import { sha256Hex } from "../tokens";
+import { canonicalEvent } from "./canonical-event";
 import { toColumns, type EventColumns } from "./event-row";
+import { columnOf, partsOf } from "./shared-columns";
 
 /** An event on its way into the log. */
 export interface NewEvent {
@@ -28,8 +29,6 @@ interface Row {
   readonly hash: string;
 }
 
-type Value = string | number | null;
-
 /**
  * Writes events with one statement. What is there already is left as it is; the database decides, so that two
  * deliveries at the same moment come to the same.
@@ -41,7 +40,7 @@ export async function insertEvents(
 ): Promise<readonly Fate[]> {
   const rows = events.map((of): Row => {
     const { event, actorId } = of;
-    return { columns: toColumns(event), of, hash: sha256Hex(canonicalJson({ ...event, actorId })) };
+    return { columns: toColumns(event), of, hash: sha256Hex(canonicalEvent(event, actorId)) };
   });
   if (rows.length === 0) return [];
   const isStored = await insertRows(tx, spaceId, rows);
@@ -67,7 +66,8 @@ async function insertRows(tx: SpaceTransaction, spaceId: string, rows: readonly 
     columnOf(rows, ({ columns }) => columns.unit),
     columnOf(rows, ({ columns }) => columns.targetId),
   ];
-  const each = (valueOf: (row: Row) => Value): string => arrayLiteral(rows.map(valueOf));
+  const payload = partsOf(rows.map(({ columns }) => columns.payload));
+  const each = (valueOf: (row: Row) => string | number | null): string => arrayLiteral(rows.map(valueOf));
   // One array a column: the database takes half as long again over the same as one JSON text.
   // One row of the answer, for the client looks at each value of each row.
   const [stored] = await tx.$queryRaw<{ ids: string | null }[]>`
@@ -77,14 +77,15 @@ async function insertRows(tx: SpaceTransaction, spaceId: string, rows: readonly 
       SELECT ${spaceId}::uuid, id, COALESCE(brew_id, ${brew.shared}::uuid), COALESCE(device_id, ${device.shared}::uuid),
              COALESCE(device_seq, ${sequence.shared}::bigint), COALESCE(actor_id, ${actor.shared}::uuid),
              COALESCE(kind, ${kind.shared}), occurred_at, COALESCE(client_sent_at, ${sent.shared}::timestamptz),
-             COALESCE(clock_offset_ms, ${offset.shared}::bigint), value, COALESCE(unit, ${unit.shared}), payload,
+             COALESCE(clock_offset_ms, ${offset.shared}::bigint), value, COALESCE(unit, ${unit.shared}),
+             ${payload.shared}::jsonb || payload,
              COALESCE(target_id, ${target.shared}::uuid), decode(hash, 'hex')
       FROM unnest(
         ${each(({ columns }) => columns.id)}::uuid[], ${brew.each}::uuid[], ${device.each}::uuid[],
         ${sequence.each}::bigint[], ${actor.each}::uuid[], ${kind.each}::text[],
         ${each(({ columns }) => columns.occurredAt)}::timestamptz[], ${sent.each}::timestamptz[],
         ${offset.each}::bigint[], ${each(({ columns }) => columns.value)}::float8[], ${unit.each}::text[],
-        ${each(({ columns }) => JSON.stringify(columns.payload))}::jsonb[], ${target.each}::uuid[],
+        ${arrayLiteral(payload.each)}::jsonb[], ${target.each}::uuid[],
         ${each(({ hash }) => hash)}::text[]
       ) AS r (id, brew_id, device_id, device_seq, actor_id, kind, occurred_at, client_sent_at, clock_offset_ms, value, unit,
               payload, target_id, hash)
@@ -92,21 +93,6 @@ async function insertRows(tx: SpaceTransaction, spaceId: string, rows: readonly 
       RETURNING id)
     SELECT string_agg(id::text, ' ') AS ids FROM stored`;
   return new Set(stored?.ids?.split(" ") ?? []);
-}
-
-interface Column {
-  /** One value a row; empty where all rows have the same, and `unnest` then gives null for each. */
-  readonly each: string;
-  /** What all rows have. */
-  readonly shared: Value;
-}
-
-/** A sensor sends the same in most columns, and such a column is sent once. */
-function columnOf(rows: readonly Row[], valueOf: (row: Row) => Value): Column {
-  const values = rows.map(valueOf);
-  const [first = null] = values;
-  if (values.every((value) => value === first)) return { each: "{}", shared: first };
-  return { each: arrayLiteral(values), shared: null };
 }
 
 async function keptHashes(
