@@ -19,6 +19,16 @@ const PAGES = [
   { name: "brew-day", entry: "lib/day/screen/main.tsx", later: { NEXT_READING: "lib/model/next-reading.ts" } },
   { name: "judging", entry: "lib/day/tasting/main.tsx", later: {} },
 ];
+/**
+ * What stands in for React on these pages alone: half of their script was React's, and a phone in a cold garage over a thin
+ * network waits for each byte of it (decision 60). Components are written for both.
+ */
+const SMALL_REACT = {
+  react: "preact/compat",
+  "react-dom": "preact/compat",
+  "react-dom/client": "preact/compat/client",
+  "react/jsx-runtime": "preact/jsx-runtime",
+};
 const folderOf = ({ name }) => join(ROOT, ".build", name);
 const listOf = (page) => join(folderOf(page), "files.json");
 
@@ -39,7 +49,7 @@ async function buildPage(page, css) {
     format: "esm",
     target: "es2022",
     jsx: "automatic",
-    alias: { "@": ROOT },
+    alias: { "@": ROOT, ...SMALL_REACT },
     define: { "process.env.NODE_ENV": '"production"' },
     legalComments: "none",
     logLevel: "error",

@@ -5,8 +5,8 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { ensureDay } from "@/lib/ops/build-day.mjs";
 
 const folderOf = (page: string): string => join(process.cwd(), ".build", page);
-/** What a phone fetches once over a slow network: the budget of a page, kB of 1000 bytes (docs/decisions/0041). */
-const MOST_KB = 130;
+/** What a phone fetches once over a slow network: the budget of a page, kB of 1000 bytes (docs/decisions/0060). */
+const MOST_KB = 80;
 
 const filesOf = async (page: string) =>
   JSON.parse(await readFile(join(folderOf(page), "files.json"), "utf8")) as {

@@ -1,7 +1,7 @@
 import type { DaySheet } from "@/lib/model/day-sheet";
 import { mergeEntries, type LogEntry } from "@/lib/model/log/log-entry";
 import type { DayDatabase } from "./database";
-import { STRICT, type Waiting } from "./queue";
+import type { Waiting } from "./queue";
 
 /** What this device knows of a brew. */
 export interface KeptDay {
@@ -32,9 +32,12 @@ export async function readDay(database: DayDatabase, space: string, brewId: stri
   return { sheet: kept?.sheet ?? null, entries, waiting };
 }
 
-/** Keeps a sheet as the server gave it, and drops what was kept of the log only until a sheet holds it. */
+/**
+ * Keeps a sheet as the server gave it, and drops what was kept of the log only until a sheet holds it. All of this the
+ * server has too, so the disk need not be waited for: a power cut takes back the whole of it or nothing.
+ */
 export async function keepSheet(database: DayDatabase, sheet: DaySheet): Promise<void> {
-  const transaction = database.transaction(["sheets", "acknowledged"], "readwrite", STRICT);
+  const transaction = database.transaction(["sheets", "acknowledged"], "readwrite");
   const key = sheetKey(sheet.space.slug, sheet.brew.id);
   await transaction.objectStore("sheets").put({ key, userId: sheet.me.id, sheet });
   const held = new Set(sheet.entries.map(({ event }) => event.id));

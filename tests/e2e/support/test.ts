@@ -22,11 +22,12 @@ export function whoWaits(context: BrowserContext): BrowserContext {
   return context;
 }
 
-// What is typed into a field that React has not taken over yet is lost, and no person is as quick as a test.
+// What is typed into a field that React has not taken over yet is lost, and no person is as quick as a test. The pages that
+// devices keep have no field that their script did not draw.
 async function listens(page: Page): Promise<void> {
   await page.waitForFunction(() =>
-    [...document.querySelectorAll("main :is(input:not([type=hidden]), textarea, select, button)")].every((field) =>
-      Object.keys(field).some((key) => key.startsWith("__reactProps$")),
+    [...document.querySelectorAll(":not(#day) > main :is(input:not([type=hidden]), textarea, select, button)")].every(
+      (field) => Object.keys(field).some((key) => key.startsWith("__reactProps$")),
     ),
   );
 }
