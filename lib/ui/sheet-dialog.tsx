@@ -1,6 +1,6 @@
 "use client";
 
-import { useEffect, useId, useRef, type ReactElement, type ReactNode } from "react";
+import { useEffect, useId, useLayoutEffect, useRef, type ReactElement, type ReactNode } from "react";
 
 /**
  * A sheet over the page, in a native dialog: Escape closes it, and the focus goes back to where it was.
@@ -20,7 +20,8 @@ export function SheetDialog({ heading, subject, onClose, children }: SheetDialog
   const headingId = useId();
   const isOpen = heading !== null;
 
-  useEffect(() => {
+  // Before the page is drawn: whoever closes it sees it closed, whatever else is to be drawn.
+  useLayoutEffect(() => {
     if (isOpen) dialog.current?.showModal();
     else dialog.current?.close();
   }, [isOpen]);

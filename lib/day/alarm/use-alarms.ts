@@ -30,7 +30,7 @@ export function useAlarms(alarms: readonly Alarm[]): Alarms {
 
   useEffect(() => {
     if (dueKey !== "") void notify(due);
-    // The alarms are made anew at each second; the key changes only with them.
+    // The list is made anew with each drawing; the key changes only with what is due.
   }, [dueKey]);
 
   async function test(): Promise<void> {

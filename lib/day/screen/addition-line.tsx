@@ -1,9 +1,9 @@
 import type { ReactElement } from "react";
 import { ClockTime } from "@/lib/ui/brew/clock-time";
 import { StepFigures } from "@/lib/ui/brew/step-figures";
-import { countdown, spokenCountdown } from "../alarm/countdown";
 import type { DayStep } from "../plan/day-plan";
 import { useDay } from "./day-context";
+import { TimeLeft } from "./time-left";
 import type { Moves } from "./use-moves";
 
 const MINUTE_MS = 60_000;
@@ -16,7 +16,7 @@ export function AdditionLine({
   readonly dayStep: DayStep;
   readonly moves: Moves | null;
 }): ReactElement {
-  const { day, log, now, preferences } = useDay();
+  const { day, log, preferences } = useDay();
   const { step, expected } = dayStep;
   const timer = log.timers.get(`at-${step.id}`);
   const planned = expected === null || day.startedAt === null ? null : day.startedAt + expected.start.min * MINUTE_MS;
@@ -28,11 +28,7 @@ export function AdditionLine({
       </div>
       {at === null ? null : (
         <p>
-          <ClockTime at={new Date(at)} />{" "}
-          <strong aria-hidden className="text-xl">
-            {countdown(at - now)}
-          </strong>
-          <span className="sr-only">{spokenCountdown(at - now)}</span>
+          <ClockTime at={new Date(at)} /> <TimeLeft until={at} className="text-xl font-bold" />
         </p>
       )}
       {moves === null ? null : (

@@ -1,9 +1,9 @@
 import type { ReactElement } from "react";
 import { ClockTime } from "@/lib/ui/brew/clock-time";
-import { countdown, spokenCountdown } from "../alarm/countdown";
 import type { Alarm } from "../alarm/due-alarms";
 import { timerAct } from "../plan/step-events";
 import { useDay } from "./day-context";
+import { TimeLeft } from "./time-left";
 
 const LATER_MS = 2 * 60_000;
 
@@ -31,7 +31,7 @@ export function AlarmList({ alarms }: { readonly alarms: readonly Alarm[] }): Re
 }
 
 function DueAlarm({ alarm }: { readonly alarm: Alarm }): ReactElement {
-  const { write, mayWrite, now } = useDay();
+  const { write, mayWrite, present } = useDay();
   const { timer, label, step, dueAt } = alarm;
   return (
     <div className="day-alarm">
@@ -54,7 +54,7 @@ function DueAlarm({ alarm }: { readonly alarm: Alarm }): ReactElement {
             onClick={() =>
               void write([
                 timerAct(timer, "acknowledged"),
-                timerAct(timer, "set", { label, step, dueAt: new Date(now + LATER_MS).toISOString() }),
+                timerAct(timer, "set", { label, step, dueAt: new Date(present() + LATER_MS).toISOString() }),
               ])
             }
           >
@@ -67,7 +67,7 @@ function DueAlarm({ alarm }: { readonly alarm: Alarm }): ReactElement {
 }
 
 function ComingAlarm({ alarm }: { readonly alarm: Alarm }): ReactElement {
-  const { now, write, mayWrite } = useDay();
+  const { write, mayWrite } = useDay();
   const { timer, label, dueAt } = alarm;
   return (
     <li className="flex flex-wrap items-center justify-between gap-x-4 py-1">
@@ -75,10 +75,7 @@ function ComingAlarm({ alarm }: { readonly alarm: Alarm }): ReactElement {
         {label}, <ClockTime at={new Date(dueAt)} />
       </span>
       <span className="flex items-center gap-4">
-        <span aria-hidden className="text-2xl font-semibold">
-          {countdown(dueAt - now)}
-        </span>
-        <span className="sr-only">{spokenCountdown(dueAt - now)}</span>
+        <TimeLeft until={dueAt} className="text-2xl font-semibold" />
         {mayWrite ? (
           <button type="button" className="button-link" onClick={() => void write([timerAct(timer, "cleared")])}>
             Clear<span className="sr-only"> {label}</span>

@@ -1,10 +1,10 @@
-import { useCallback, useRef, type ReactElement } from "react";
-import { openAlarms } from "../alarm/due-alarms";
+import { useCallback, useMemo, useRef, type ReactElement } from "react";
+import { openAlarms, type Alarm } from "../alarm/due-alarms";
 import { useAlarms } from "../alarm/use-alarms";
 import type { DayDatabase } from "../store/database";
 import type { DaySession, DayState } from "../sync/day-session";
 import { AlarmList } from "./alarm-list";
-import { useDay } from "./day-context";
+import { useDay, useOfDayTime } from "./day-context";
 import { DayChart } from "./day-chart";
 import { DayHeading } from "./day-heading";
 import { DayLog } from "./day-log";
@@ -25,8 +25,8 @@ interface DayScreenProps {
 
 /** What now, what next, what rings, what is left of the day, and what was logged: in this order, on one page. */
 export function DayScreen({ state, session, database }: DayScreenProps): ReactElement {
-  const { log, now, mayWrite } = useDay();
-  const alarms = openAlarms(log.timers, now);
+  const { mayWrite } = useDay();
+  const alarms = useOpenAlarms();
   const sounding = useAlarms(alarms);
   const moves = useMoves();
   const dialog = useRef<OnEnter>(null);
@@ -55,3 +55,13 @@ export function DayScreen({ state, session, database }: DayScreenProps): ReactEl
     </>
   );
 }
+
+/** The alarms as they stand, the same list until one of them is due or the log says otherwise. */
+function useOpenAlarms(): readonly Alarm[] {
+  const { timers } = useDay().log;
+  const count = useOfDayTime((now) => dueCount(openAlarms(timers, now)));
+  const present = useDay().present;
+  return useMemo(() => openAlarms(timers, present()), [timers, present, count]);
+}
+
+const dueCount = (alarms: readonly Alarm[]): number => alarms.filter(({ isDue }) => isDue).length;

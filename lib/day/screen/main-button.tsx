@@ -1,6 +1,6 @@
 import type { ReactElement } from "react";
 import type { DayStep } from "../plan/day-plan";
-import { useDay } from "./day-context";
+import { useDay, useOfDayTime } from "./day-context";
 import { dayStepTitle, doneWords } from "./step-words";
 import type { Moves } from "./use-moves";
 
@@ -9,13 +9,14 @@ const SOON_MS = 3 * 60_000;
 
 /** One tap confirms what was seen and begins what follows; a tap too many can be undone for a while. */
 export function MainButton({ moves }: { readonly moves: Moves }): ReactElement | null {
-  const { brew, day, log, now } = useDay();
+  const { brew, day, log } = useDay();
   const current = day.running.at(-1) ?? null;
   const { next } = day;
   const addition = day.additions[0] ?? null;
   const timer = addition === null ? undefined : log.timers.get(`at-${addition.step.id}`);
   // Near its time, what goes in comes before the end of what it goes into.
-  const isAdding = addition !== null && (timer === undefined || timer.dueAt - now < SOON_MS);
+  const isNear = useOfDayTime((now) => timer === undefined || timer.dueAt - now < SOON_MS);
+  const isAdding = addition !== null && isNear;
   if (current !== null && isAdding) return <Adding addition={addition} moves={moves} />;
   const title = next === null ? "" : dayStepTitle(next.step, next.known, brew.equipment);
   return (

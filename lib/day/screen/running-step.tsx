@@ -1,6 +1,5 @@
 import type { ReactElement } from "react";
 import { ClockTime } from "@/lib/ui/brew/clock-time";
-import { countdown, spokenCountdown } from "../alarm/countdown";
 import type { DayStep } from "../plan/day-plan";
 import { AboutTime } from "./about-time";
 import { AdditionLine } from "./addition-line";
@@ -8,6 +7,7 @@ import { useDay } from "./day-context";
 import type { OnEnter } from "./entry-bar";
 import { StepBody } from "./step-body";
 import { dayStepTitle } from "./step-words";
+import { TimeLeft } from "./time-left";
 import type { Moves } from "./use-moves";
 
 const MINUTE_MS = 60_000;
@@ -32,10 +32,9 @@ export function RunningStep({ dayStep, onEnter, moves }: RunningStepProps): Reac
         Now, since <ClockTime at={new Date(begunAt)} />
       </p>
       <h3 className="day-title">{dayStepTitle(step, known, brew.equipment)}</h3>
-      <p aria-hidden className={endAt < now ? "day-count day-count-over" : "day-count"}>
-        {countdown(endAt - now)}
+      <p>
+        <TimeLeft until={endAt} className="day-count" overClassName="day-count day-count-over" />
       </p>
-      <p className="sr-only">{spokenCountdown(endAt - now)}</p>
       <Expected dayStep={dayStep} />
       <StepBody dayStep={dayStep} onEnter={onEnter} />
       {toAdd.length === 0 ? null : (

@@ -2,7 +2,7 @@ import type { ReactElement } from "react";
 import { ClockTime } from "@/lib/ui/brew/clock-time";
 import type { DaySession, DayState } from "../sync/day-session";
 import { safetyWords } from "../sync/safety-words";
-import { useDay } from "./day-context";
+import { useOfDayTime } from "./day-context";
 
 interface StatusLineProps {
   readonly state: DayState;
@@ -10,10 +10,10 @@ interface StatusLineProps {
 }
 
 const SHOWN_SKEW_MS = 30_000;
+const MINUTE_MS = 60_000;
 
 /** What is safe on the server and what is on this device only. It is always in sight. */
 export function StatusLine({ state, session }: StatusLineProps): ReactElement {
-  const { now } = useDay();
   const { waiting, connection, refusal, clockAheadMs } = state;
   const refused = waiting.filter((each) => each.refusal !== null).length;
   const count = waiting.length;
@@ -28,7 +28,7 @@ export function StatusLine({ state, session }: StatusLineProps): ReactElement {
         ) : null}
       </p>
       <p className="day-clock">
-        <ClockTime at={new Date(now)} />
+        <TimeOfDay />
       </p>
       {connection === "signed out" ? (
         <p className="basis-full">
@@ -52,6 +52,11 @@ export function StatusLine({ state, session }: StatusLineProps): ReactElement {
       ) : null}
     </div>
   );
+}
+
+function TimeOfDay(): ReactElement {
+  const minute = useOfDayTime((now) => Math.floor(now / MINUTE_MS));
+  return <ClockTime at={new Date(minute * MINUTE_MS)} />;
 }
 
 function skew(aheadMs: number): string {

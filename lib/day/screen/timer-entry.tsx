@@ -17,14 +17,14 @@ export function TimerEntry({
   readonly step: string | null;
   readonly onClose: () => void;
 }): ReactElement {
-  const { now } = useDay();
+  const { present } = useDay();
   const { keep, problem } = useKeep(onClose);
   const [label, setLabel] = useState("Timer");
   const [length, setLength] = useState("");
   const [error, setError] = useState<string | undefined>(undefined);
 
   function set(minutes: number): void {
-    const dueAt = new Date(now + minutes * MINUTE_MS).toISOString();
+    const dueAt = new Date(present() + minutes * MINUTE_MS).toISOString();
     const name = label.trim() === "" ? "Timer" : label.trim().slice(0, 120);
     keep([timerAct(`own-${String(Date.now())}`, "set", { label: name, dueAt, step })]);
   }

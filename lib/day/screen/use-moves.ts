@@ -5,6 +5,7 @@ import { begin, done, leaveOut, takeBack, withoutIdle } from "../plan/step-moves
 import { stepAct } from "../plan/step-events";
 import { useDay } from "./day-context";
 import { alarmWords } from "./step-words";
+import { useOfNow } from "./use-now";
 
 /** How long a tap can be taken back beside its button; afterwards in the list of the day. */
 const UNDO_MS = 10_000;
@@ -25,7 +26,7 @@ export interface Moves {
 
 /** Everything that is done with steps, each kept on this device before the screen shows it. */
 export function useMoves(): Moves {
-  const { brew, day, log, now, write } = useDay();
+  const { brew, day, log, now, present, write } = useDay();
   const [touched, setTouched] = useState<{ readonly steps: readonly DayStep[]; readonly at: number } | null>(null);
   const [problem, setProblem] = useState<string | null>(null);
   const isWriting = useRef(false);
@@ -47,22 +48,23 @@ export function useMoves(): Moves {
       });
   }
 
-  const isUndoable = touched !== null && Date.now() - touched.at < UNDO_MS;
+  const isUndoable = useOfNow((at) => touched !== null && at - touched.at < UNDO_MS);
   return {
-    begin: (step) => keep(begin(day, step, now, words), [step]),
+    begin: (step) => keep(begin(day, step, present(), words), [step]),
     done: (step) => keep(done(day, step), [step]),
-    goOn: (from, to) => keep([...done(day, from), ...begin(day, to, now, words)], [from, to]),
+    goOn: (from, to) => keep([...done(day, from), ...begin(day, to, present(), words)], [from, to]),
     leaveOut: (step, why) => keep(leaveOut(day, step, why), [step]),
     takeBack: (step) => keep(takeBack(day, step), []),
     add: (title, minutes, after) =>
       keep([stepAct(`extra-${String(Date.now())}`, "added", { title, minutes, after })], []),
-    undo: isUndoable
-      ? () =>
-          keep(
-            touched.steps.flatMap((step) => takeBack(day, step)),
-            [],
-          )
-      : null,
+    undo:
+      isUndoable && touched !== null
+        ? () =>
+            keep(
+              touched.steps.flatMap((step) => takeBack(day, step)),
+              [],
+            )
+        : null,
     problem,
   };
 }

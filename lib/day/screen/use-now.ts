@@ -24,7 +24,10 @@ function subscribe(listener: () => void): () => void {
   };
 }
 
-/** The device's time to the second, ms since 1970. It only redraws: everything that is timed is computed from instants. */
-export function useNow(): number {
-  return useSyncExternalStore(subscribe, () => second) * 1000;
+/**
+ * What depends on the device's time, ms since 1970 and looked at each second. Only another answer draws anew, for a phone
+ * that draws a whole day each second is late for the tap. Everything that is timed is computed from instants.
+ */
+export function useOfNow<T extends string | number | boolean>(answer: (now: number) => T): T {
+  return useSyncExternalStore(subscribe, () => answer(second * 1000));
 }
