@@ -1,12 +1,12 @@
 import "server-only";
 import { isPublicAddress } from "@/lib/model/publication";
-import { inSpace } from "../db";
+import { readSpace } from "../db";
 import { NOWHERE } from "./nowhere";
 
 /** Whether something was published at an address and taken back; not where there never was anything. */
 export async function isWithdrawn(address: string): Promise<boolean> {
   if (!isPublicAddress(address)) return false;
-  return inSpace(NOWHERE, NOWHERE, async (tx) => {
+  return readSpace({ spaceId: NOWHERE, userId: NOWHERE }, async (tx) => {
     const where = { address, withdrawnAt: { not: null } };
     return (await tx.publicRecipe.count({ where })) + (await tx.publicResult.count({ where })) > 0;
   });
