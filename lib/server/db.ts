@@ -6,7 +6,7 @@ import { inPlace } from "./database/place";
 import { PRIMARY, server } from "./database/servers";
 
 export type { Directory, DirectoryTransaction, SpaceTransaction } from "./database/client";
-export { readSpace } from "./database/replica";
+export { readPublic, readSpace } from "./database/replica";
 export {
   columnsOf,
   insertRowsOfSpace,

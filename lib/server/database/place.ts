@@ -21,11 +21,12 @@ const known = new Map<string, number>();
 
 /** Runs work on the content of a space, on the server that holds it. */
 export function inPlace<R>(reader: Reader, work: SpaceWork<R>): Promise<R> {
-  return hasFurtherServers() ? wherever(reader, work) : here(reader, work);
+  return hasFurtherServers() ? wherever(reader, work) : onServer(PRIMARY, reader, work);
 }
 
-function here<R>({ spaceId, userId }: Reader, work: SpaceWork<R>): Promise<R> {
-  return server(PRIMARY).$transaction(async (tx) => {
+/** Runs work on one server, whether the space is there or not. */
+export function onServer<R>(number: number, { spaceId, userId }: Reader, work: SpaceWork<R>): Promise<R> {
+  return server(number).$transaction(async (tx) => {
     await tx.$queryRaw`
       SELECT set_config('role', 'gyle_app', true),
              set_config('app.space_id', ${spaceId}, true),

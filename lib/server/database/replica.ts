@@ -4,8 +4,9 @@ import { AppError } from "../app-error";
 import { noteError } from "../note-error";
 import { seenSoFar, type Seen } from "../recent-write";
 import type { DatabaseClient } from "./client";
-import { inPlace, type Reader, type SpaceWork } from "./place";
-import { hasFurtherServers, replica } from "./servers";
+import { NOWHERE } from "../publications/nowhere";
+import { inPlace, onServer, type Reader, type SpaceWork } from "./place";
+import { hasFurtherServers, replica, serverNumbers } from "./servers";
 
 /** For so long a reader waits for the standby to have what they wrote themselves. */
 const PATIENCE_MS = 50;
@@ -61,4 +62,18 @@ async function hasReplayed(client: DatabaseClient, lsn: string): Promise<boolean
     if (Date.now() >= until) return false;
     await delay(LOOK_AGAIN_MS);
   }
+}
+
+/**
+ * Reads what is public. It is on the server of the club that published it, and nothing at an address says which that is: they are
+ * asked one after the other, until one has something.
+ */
+export async function readPublic<R>(work: SpaceWork<R | null>, seen?: Seen): Promise<R | null> {
+  const reader = { spaceId: NOWHERE, userId: NOWHERE };
+  if (!hasFurtherServers()) return readSpace(reader, work, seen);
+  for (const number of serverNumbers()) {
+    const found = await onServer(number, reader, work);
+    if (found !== null) return found;
+  }
+  return null;
 }

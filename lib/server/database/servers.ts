@@ -20,13 +20,21 @@ function clientCalled(name: Name, order: () => PoolOrder): DatabaseClient {
   return opened;
 }
 
+// Read once: every unit of work asks whether there are any.
+let known: ReadonlyMap<number, string> | null = null;
+
+function further(): ReadonlyMap<number, string> {
+  known ??= environment.furtherDatabases;
+  return known;
+}
+
 export function server(number: number): DatabaseClient {
   return clientCalled(number, () => ({ address: addressOf(number), isPooled: environment.databaseDirectUrl !== null }));
 }
 
 function addressOf(number: number): string {
   if (number === PRIMARY) return environment.databaseUrl;
-  const address = environment.furtherDatabases.get(number);
+  const address = further().get(number);
   if (address !== undefined) return address;
   throw new Error(`A space is on server ${String(number)}: set DATABASE_URL_${String(number)} to its address.`);
 }
@@ -38,7 +46,11 @@ export function replica(): DatabaseClient | null {
 }
 
 export function hasFurtherServers(): boolean {
-  return environment.furtherDatabases.size > 0;
+  return further().size > 0;
+}
+
+export function serverNumbers(): readonly number[] {
+  return [PRIMARY, ...further().keys()];
 }
 
 /** Asks every server in turn, for work that looks for its spaces by itself. */
@@ -46,6 +58,6 @@ export async function acrossServers<R>(
   ask: (client: Pick<DatabaseClient, "$queryRaw">) => Promise<readonly R[]>,
 ): Promise<readonly R[]> {
   const found: R[] = [];
-  for (const number of [PRIMARY, ...environment.furtherDatabases.keys()]) found.push(...(await ask(server(number))));
+  for (const number of serverNumbers()) found.push(...(await ask(server(number))));
   return found;
 }

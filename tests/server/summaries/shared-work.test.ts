@@ -27,7 +27,10 @@ async function clubWithBrews() {
 const made = ({ spaceId, userId }: Member) =>
   inSpace(spaceId, userId, async (tx) => {
     const rows = await tx.brewSummary.findMany({ where: { spaceId }, select: { madeRev: true } });
-    return { times: rows.map(({ madeRev }) => Number(madeRev)), marks: await tx.brewMark.count({ where: { spaceId } }) };
+    return {
+      times: rows.map(({ madeRev }) => Number(madeRev)),
+      marks: await tx.brewMark.count({ where: { spaceId } }),
+    };
   });
 
 describe("the making of summaries", () => {
