@@ -62,7 +62,7 @@ module.exports = {
       name: "one-door-to-prisma",
       severity: "error",
       comment: "Go through lib/server/db.ts.",
-      from: { pathNot: "^(lib/server/db\\.ts|prisma/)" },
+      from: { pathNot: "^(lib/server/(db\\.ts|database/)|prisma/)" },
       to: { path: "(prisma/generated|@prisma/)" },
     },
     {
@@ -70,7 +70,7 @@ module.exports = {
       severity: "error",
       comment: "Call a read or write function of lib/server instead.",
       from: { pathNot: "^(lib/server|tests/(server|support|bench|faults)|seed-demo|lib/ops)" },
-      to: { path: "^lib/server/db\\.ts" },
+      to: { path: "^lib/server/(db\\.ts|database/)" },
     },
     {
       name: "xml-is-read-in-one-place",

@@ -13,7 +13,8 @@ await runCommand(async () => {
   await ensurePackages();
   await ensureClient();
   const database = await reachDatabase({ mayShare: true });
-  const reader = process.env.BACKUP_DATABASE_URL || database.superuserUrl || database.url;
+  const reader =
+    process.env.BACKUP_DATABASE_URL || database.superuserUrl || process.env.DATABASE_DIRECT_URL || database.url;
   const env = { ...process.env, DATABASE_URL: database.url, BACKUP_DATABASE_URL: reader };
   return runTypescript("lib/ops/make-backup.ts", process.argv.slice(2), env);
 });

@@ -11,5 +11,8 @@ interface Database {
 /** Starts the database whose data are kept between runs. */
 export function startKeptDatabase(name: string): Promise<Database>;
 
-/** Starts a database in a temporary folder, which goes when it is stopped. */
-export function startThrowAwayDatabase(name: string): Promise<Database>;
+/** Starts a database in a temporary folder, which goes when it is stopped; `flags` are those of its server. */
+export function startThrowAwayDatabase(
+  name: string,
+  options?: { readonly flags?: readonly string[] },
+): Promise<Database>;

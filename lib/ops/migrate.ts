@@ -8,7 +8,8 @@ import { applyMigrations } from "./apply-migrations";
 const folder = fileURLToPath(new URL("../../prisma/migrations", import.meta.url));
 
 async function migrate(): Promise<string> {
-  const databaseUrl = process.env.DATABASE_URL ?? "";
+  // Past a pooler: a migration holds a lock of its session, and makes what the application may not.
+  const databaseUrl = process.env.DATABASE_DIRECT_URL || (process.env.DATABASE_URL ?? "");
   if (databaseUrl === "") throw new Error("Set DATABASE_URL to the address of the database.");
   const names = await applyMigrations({ databaseUrl, folder });
   const told = names.length === 0 ? "The database is up to date." : `Applied to the database: ${names.join(", ")}.`;

@@ -11,6 +11,6 @@ await runCommand(async () => {
   await ensurePackages();
   await ensureClient();
   const database = await reachDatabase({ mayShare: false });
-  const env = { ...process.env, DATABASE_URL: database.url };
+  const env = { ...process.env, DATABASE_URL: process.env.DATABASE_DIRECT_URL || database.url };
   return runTypescript("lib/ops/restore-backup.ts", process.argv.slice(2), env);
 });

@@ -6,6 +6,7 @@ import type { ActionResult } from "@/lib/model/action-result";
 import { fieldErrors } from "@/lib/model/field-errors";
 import { AppError } from "./app-error";
 import { environment } from "./environment";
+import { rememberWrite } from "./recent-write";
 import { isSameOrigin, originOf } from "./same-origin";
 
 type Run<S extends z.ZodType, T> = (input: z.output<S>) => Promise<T>;
@@ -47,6 +48,8 @@ export async function answer<S extends z.ZodType, T>(
       return { status: "refused", message: error.message };
     }
     throw error; // a redirect or "not found" of Next on its way out, or a bug
+  } finally {
+    await rememberWrite();
   }
 }
 

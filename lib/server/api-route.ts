@@ -3,6 +3,7 @@ import { z } from "zod";
 import { fieldErrors } from "@/lib/model/field-errors";
 import { AppError, type AppErrorCode } from "./app-error";
 import { environment } from "./environment";
+import { rememberWrite } from "./recent-write";
 import { isSameOrigin, originOf } from "./same-origin";
 
 const STATUS: Readonly<Record<AppErrorCode, number>> = {
@@ -30,6 +31,8 @@ export function apiRoute<R extends Request, C>(handler: Handler<R, C>): Handler<
       const refused = refusalOf(error);
       if (refused === null) throw error;
       return refused;
+    } finally {
+      if (changes) await rememberWrite();
     }
   };
 }

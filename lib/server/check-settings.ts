@@ -1,7 +1,16 @@
 import "server-only";
 import { environment } from "./environment";
 
-const CHECKED = ["databaseUrl", "mail", "pushKeys", "pushSubject", "blobs"] as const;
+const CHECKED = [
+  "databaseUrl",
+  "databaseDirectUrl",
+  "databaseReplicaUrl",
+  "furtherDatabases",
+  "mail",
+  "pushKeys",
+  "pushSubject",
+  "blobs",
+] as const;
 const LEAST_DIFFERENT = 10;
 const EXAMPLES = /change.?me|secret|password|example|gylebook/i;
 

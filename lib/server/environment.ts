@@ -34,6 +34,25 @@ export const environment = {
     return read("DATABASE_URL", databaseUrl);
   },
 
+  /**
+   * The same database past a pooler in transaction mode, for what such a one cannot do; null where there is none, and the
+   * address above is the database's own.
+   */
+  get databaseDirectUrl(): string | null {
+    return read("DATABASE_DIRECT_URL", databaseUrl.optional()) ?? null;
+  },
+
+  /** A hot standby that some pages may be read from. */
+  get databaseReplicaUrl(): string | null {
+    return read("DATABASE_REPLICA_URL", databaseUrl.optional()) ?? null;
+  },
+
+  /** Further servers that hold the content of some spaces, by their number: DATABASE_URL_1 and so on. */
+  get furtherDatabases(): ReadonlyMap<number, string> {
+    const names = Object.keys(process.env).filter((name) => /^DATABASE_URL_[1-9]\d?$/.test(name) && given(name));
+    return new Map(names.map((name) => [Number(name.slice("DATABASE_URL_".length)), read(name, databaseUrl)]));
+  },
+
   /** The one origin that pages are served from; null on a development server, which takes the request's own. */
   get appOrigin(): string | null {
     const address = read("APP_ORIGIN", origin.optional()) ?? read("NEXTAUTH_URL", origin.optional());

@@ -28,12 +28,16 @@ function slowMs(): number {
   return asked > 0 ? asked : SLOW_MS;
 }
 
-/** Tells how many connections there are, and how many wait for one. */
+const pools = new Set<Pool>();
+
+/** Tells how many connections there are, and how many wait for one, of all pools of this process together. */
 export function watchPool(pool: Pool): void {
+  pools.add(pool);
+  const sum = (countOf: (pool: Pool) => number): number => [...pools].reduce((all, each) => all + countOf(each), 0);
   // A broken idle connection is replaced at the next query; without a listener it would end the process.
   pool.on("error", () => operations()?.count("gylebook_db_connections_broken_total"));
   const told = operations();
-  told?.gauge("gylebook_db_connections", () => pool.totalCount);
-  told?.gauge("gylebook_db_connections_idle", () => pool.idleCount);
-  told?.gauge("gylebook_db_connections_waited_for", () => pool.waitingCount);
+  told?.gauge("gylebook_db_connections", () => sum((each) => each.totalCount));
+  told?.gauge("gylebook_db_connections_idle", () => sum((each) => each.idleCount));
+  told?.gauge("gylebook_db_connections_waited_for", () => sum((each) => each.waitingCount));
 }

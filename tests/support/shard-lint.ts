@@ -1,7 +1,7 @@
 import type { Client } from "pg";
 
 /** Tables that stay in one place, or belong to everybody. Any other table is content, also one that forgot its space. */
-const NOT_CONTENT = [
+export const NOT_CONTENT: readonly string[] = [
   "_prisma_migrations",
   "app_user",
   "auth_account",

@@ -165,6 +165,7 @@ export const LEFT_OUT: Readonly<Record<string, string>> = {
   brew_mark: "Marks say that a summary has to be made anew, and all are.",
   brew_summary: "What a brew comes to is made anew from its log.",
   idempotency: "Answers to requests that are sent twice are kept for a day only.",
+  space_place: "On which server a club is, that server says.",
   outbox: "Messages on their way stay on it.",
   notice: "Notices are messages to one person.",
   recipe_draft: "Drafts are one person's own until they are saved.",

@@ -3,7 +3,7 @@ import { BREW_STATES } from "@/lib/model/brew";
 import { ASKED_QUANTITIES, COMPARED_AS, GROUPINGS } from "@/lib/model/summary/question";
 import type { SavedComparison } from "@/lib/model/summary/saved-comparison";
 import { displayNames } from "../accounts/names";
-import { inSpace } from "../db";
+import { readSpace } from "../db";
 import { isRecordId } from "../record-id";
 import type { Member } from "../session";
 import { storedWord } from "../stored-word";
@@ -29,7 +29,7 @@ interface Row {
 /** The comparisons that the club keeps, by name. */
 export async function listComparisons(member: Member): Promise<readonly SavedComparison[]> {
   const { spaceId, userId } = member;
-  const rows = await inSpace(spaceId, userId, (tx) =>
+  const rows = await readSpace({ spaceId, userId }, (tx) =>
     tx.savedComparison.findMany({ where: { spaceId, deletedAt: null }, orderBy: [{ name: "asc" }, { id: "asc" }] }),
   );
   const nameOf = await displayNames(
@@ -43,7 +43,7 @@ export async function listComparisons(member: Member): Promise<readonly SavedCom
 export async function findComparison(member: Member, id: string): Promise<SavedComparison | null> {
   if (!isRecordId(id)) return null;
   const { spaceId, userId } = member;
-  const row = await inSpace(spaceId, userId, (tx) =>
+  const row = await readSpace({ spaceId, userId }, (tx) =>
     tx.savedComparison.findUnique({ where: { spaceId_id: { spaceId, id }, deletedAt: null } }),
   );
   return row === null ? null : toComparison(member, row, await displayNames(member, [row.createdBy]));

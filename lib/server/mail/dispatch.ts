@@ -2,7 +2,7 @@ import "server-only";
 import { NOBODY } from "../nobody";
 import { z } from "zod";
 import { recordId } from "@/lib/model/written";
-import { directory, inSpace } from "../db";
+import { acrossServers, inSpace } from "../db";
 import { MAIL_TOPIC } from "../notices/writes";
 import { composeMail } from "./compose";
 import type { Mailer } from "./mailer";
@@ -28,7 +28,9 @@ interface Claimed {
  * stays open while the mail is on its way.
  */
 export async function dispatchMail(mailer: Mailer): Promise<number> {
-  const due = await directory.$queryRaw<{ readonly id: string }[]>`SELECT id FROM spaces_with_due(${MAIL_TOPIC}) AS id`;
+  const due = await acrossServers(
+    (client) => client.$queryRaw<{ readonly id: string }[]>`SELECT id FROM spaces_with_due(${MAIL_TOPIC}) AS id`,
+  );
   let sent = 0;
   for (const { id } of due) sent += await dispatchIn(id, mailer);
   return sent;

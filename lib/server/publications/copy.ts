@@ -3,15 +3,16 @@ import { storedCredits, withCredit } from "@/lib/model/lineage";
 import type { CopyOfPublication } from "@/lib/model/publication";
 import { recipeContent } from "@/lib/model/recipe-content";
 import { AppError } from "../app-error";
-import { inSpace } from "../db";
+import { readPublic } from "../db";
 import { storedLeftover, type KeptLeftover } from "../exchange/kept-leftover";
 import { keepCopy } from "../recipes/copy";
 import type { Member } from "../session";
 
 /** Copies what everybody may read into a space of the reader. */
 export async function copyPublished(target: Member, copy: CopyOfPublication): Promise<{ readonly id: string }> {
-  const row = await inSpace(target.spaceId, target.userId, (tx) =>
-    tx.publicRecipe.findUnique({ where: { address: copy.address, withdrawnAt: null } }),
+  const row = await readPublic(
+    (tx) => tx.publicRecipe.findUnique({ where: { address: copy.address, withdrawnAt: null } }),
+    "all",
   );
   if (row === null) throw new AppError("NOT_FOUND", "Nothing is published at this address now.");
   const original = {

@@ -2,15 +2,14 @@ import "server-only";
 import { storedCredits } from "@/lib/model/lineage";
 import { isPublicAddress, type PublicationSummary, type PublishedRecipe } from "@/lib/model/publication";
 import { recipeContent } from "@/lib/model/recipe-content";
-import { inSpace } from "../db";
+import { inSpace, readPublic } from "../db";
 import { isRecordId } from "../record-id";
 import type { Member } from "../session";
-import { NOWHERE } from "./nowhere";
 
 /** What everybody reads at an address; null where nothing is published, or not any more. */
 export async function findPublished(address: string): Promise<PublishedRecipe | null> {
   if (!isPublicAddress(address)) return null;
-  return inSpace(NOWHERE, NOWHERE, async (tx) => {
+  return readPublic(async (tx) => {
     const row = await tx.publicRecipe.findUnique({ where: { address, withdrawnAt: null } });
     if (row === null) return null;
     const newer = await tx.publicRecipe.findFirst({

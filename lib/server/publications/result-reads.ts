@@ -1,15 +1,14 @@
 import "server-only";
 import { isPublicAddress } from "@/lib/model/publication";
 import { resultContent, type PublishedResult, type ResultSummary } from "@/lib/model/published-result";
-import { inSpace, type SpaceTransaction } from "../db";
+import { inSpace, readPublic, type SpaceTransaction } from "../db";
 import { isRecordId } from "../record-id";
 import type { Member } from "../session";
-import { NOWHERE } from "./nowhere";
 
 /** What everybody reads at the address of a result; null where nothing is published, or not any more. */
 export async function findPublishedResult(address: string): Promise<PublishedResult | null> {
   if (!isPublicAddress(address)) return null;
-  return inSpace(NOWHERE, NOWHERE, async (tx) => {
+  return readPublic(async (tx) => {
     const row = await tx.publicResult.findUnique({ where: { address, withdrawnAt: null } });
     if (row === null) return null;
     const { title, publishedAt, sourceSpaceId, sharedBrewId, recipeId } = row;

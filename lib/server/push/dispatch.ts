@@ -1,7 +1,7 @@
 import "server-only";
 import { NOBODY } from "../nobody";
 import type { PushPayload } from "@/lib/model/push/push-input";
-import { directory, inSpace } from "../db";
+import { acrossServers, directory, inSpace } from "../db";
 import { pushKeys } from "./keys";
 import { sendPush } from "./send";
 
@@ -29,7 +29,9 @@ interface Claimed {
  * on its way.
  */
 export async function dispatchAlarms(): Promise<number> {
-  const due = await directory.$queryRaw<{ readonly id: string }[]>`SELECT id FROM spaces_with_alarms() AS id`;
+  const due = await acrossServers(
+    (client) => client.$queryRaw<{ readonly id: string }[]>`SELECT id FROM spaces_with_alarms() AS id`,
+  );
   let reached = 0;
   for (const { id } of due) {
     for (let alarm = await claim(id); alarm !== null; alarm = await claim(id)) reached += await deliver(id, alarm);

@@ -6,7 +6,7 @@ import { MOST_BREWS, type BrewFilter } from "@/lib/model/summary/brew-filter";
 import { MOST_OF_BREWS_PAGE } from "@/lib/model/summary/brews-page";
 import type { BrewAmongOthers } from "@/lib/model/summary/compared-brew";
 import { displayNames } from "../accounts/names";
-import { inSpace, type SpaceTransaction } from "../db";
+import { inSpace, readSpace, type SpaceTransaction } from "../db";
 import type { Member } from "../session";
 import { storedWord } from "../stored-word";
 import { MADE_WITH } from "./made-with";
@@ -49,12 +49,12 @@ export async function listSummaries(
   parts: Parts = {},
 ): Promise<readonly BrewAmongOthers[]> {
   const { spaceId, userId } = member;
-  const find = (asked: BrewFilter): Promise<readonly Row[]> =>
-    inSpace(spaceId, userId, (tx) => findRows(tx, spaceId, asked, parts));
-  const rows = await find(filter);
+  const rows = await readSpace({ spaceId, userId }, (tx) => findRows(tx, spaceId, filter, parts));
   const stale = rows.flatMap(({ id, summary }) => (summary === null ? [id] : [])).slice(0, MADE_FOR_A_READER);
   await remakeEach(spaceId, stale);
-  const remade = new Map((stale.length === 0 ? [] : await find({ ids: stale })).map((row) => [row.id, row]));
+  const again = (): Promise<readonly Row[]> =>
+    inSpace(spaceId, userId, (tx) => findRows(tx, spaceId, { ids: stale }, parts));
+  const remade = new Map((stale.length === 0 ? [] : await again()).map((row) => [row.id, row]));
   const nameOf = await displayNames(
     { spaceId, userId },
     rows.map(({ brewerId }) => brewerId),

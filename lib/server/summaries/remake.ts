@@ -25,20 +25,31 @@ const COLUMNS = {
   startedAt: true,
 } as const;
 
+/** How others who make summaries at the same moment are met. */
+interface Company {
+  /** Passes over a brew that somebody else is at, or has just made, instead of waiting for them. */
+  readonly isShared: boolean;
+}
+
 /**
- * Makes the summary of a brew anew and keeps it. Any number of processes may do so at once: what is kept never goes back,
+ * Makes the summary of a brew anew and keeps it; whether it did. Any number of processes may do so at once: what is kept never goes back,
  * and whatever is written meanwhile leaves it stale.
  */
-export function remakeSummary(spaceId: string, brewId: string): Promise<void> {
+export function remakeSummary(
+  spaceId: string,
+  brewId: string,
+  { isShared }: Company = { isShared: false },
+): Promise<boolean> {
   return inSpace(spaceId, NOBODY, async (tx) => {
-    const rev = await nextRevision(tx, spaceId, brewId);
-    if (rev === null) return;
+    const rev = isShared ? await freeRevision(tx, spaceId, brewId) : await nextRevision(tx, spaceId, brewId);
+    if (rev === null) return false;
     // Before the log is read: then what is made holds at least all that these marks stand for.
     const marks = await tx.brewMark.findMany({ where: { spaceId, brewId }, select: { id: true } });
     const made = await makeSummary(tx, spaceId, brewId);
-    if (made === null) return;
+    if (made === null) return false;
     await keepSummary(tx, { spaceId, brewId, rev, made });
     await tx.brewMark.deleteMany({ where: { spaceId, brewId, id: { in: marks.map(({ id }) => id) } } });
+    return true;
   });
 }
 
@@ -84,12 +95,28 @@ export async function makeSummary(tx: SpaceTransaction, spaceId: string, brewId:
  * that what was made earlier never takes the place of what was made later; those who write do not wait.
  */
 async function nextRevision(tx: SpaceTransaction, spaceId: string, brewId: string): Promise<bigint | null> {
-  await tx.$executeRaw`
-    INSERT INTO brew_summary (space_id, brew_id)
-    SELECT space_id, id FROM brew WHERE space_id = ${spaceId}::uuid AND id = ${brewId}::uuid
-    ON CONFLICT DO NOTHING`;
+  await ensureRow(tx, spaceId, brewId);
   const [found] = await tx.$queryRaw<{ rev: bigint }[]>`
     SELECT made_rev + 1 AS rev FROM brew_summary
     WHERE space_id = ${spaceId}::uuid AND brew_id = ${brewId}::uuid FOR UPDATE`;
   return found?.rev ?? null;
+}
+
+/** The same, and null as well where somebody else is making it, or has since it was found stale. */
+async function freeRevision(tx: SpaceTransaction, spaceId: string, brewId: string): Promise<bigint | null> {
+  await ensureRow(tx, spaceId, brewId);
+  const [found] = await tx.$queryRaw<{ rev: bigint }[]>`
+    SELECT s.made_rev + 1 AS rev FROM brew_summary s
+    WHERE s.space_id = ${spaceId}::uuid AND s.brew_id = ${brewId}::uuid
+      AND (s.calc_version IS DISTINCT FROM ${MADE_WITH}
+           OR EXISTS (SELECT FROM brew_mark m WHERE m.space_id = s.space_id AND m.brew_id = s.brew_id))
+    FOR UPDATE OF s SKIP LOCKED`;
+  return found?.rev ?? null;
+}
+
+async function ensureRow(tx: SpaceTransaction, spaceId: string, brewId: string): Promise<void> {
+  await tx.$executeRaw`
+    INSERT INTO brew_summary (space_id, brew_id)
+    SELECT space_id, id FROM brew WHERE space_id = ${spaceId}::uuid AND id = ${brewId}::uuid
+    ON CONFLICT DO NOTHING`;
 }

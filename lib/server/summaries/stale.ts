@@ -1,6 +1,6 @@
 import "server-only";
 import { NOBODY } from "../nobody";
-import { inSpace } from "../db";
+import { acrossServers, inSpace } from "../db";
 import { MADE_WITH } from "./made-with";
 import { remakeSummary } from "./remake";
 import { noteError } from "../note-error";
@@ -9,7 +9,22 @@ import { noteError } from "../note-error";
 const REST_S = 30;
 const MOST_AT_ONCE = 50;
 
-/** Makes anew what has been stale for a while in a space. Says how many there were. */
+/** So many places are told at once; what is left is told the next time. */
+const MOST_PLACES = 1000;
+
+/** The spaces in which something has been stale for a while, whichever server they are on: one statement a server. */
+export async function spacesWithStale(restS: number = REST_S): Promise<readonly string[]> {
+  const found = await acrossServers(
+    (client) => client.$queryRaw<{ id: string }[]>`
+      SELECT id::text FROM spaces_with_stale_brews(${MADE_WITH}, ${restS}::float8, ${MOST_PLACES}::int) AS id`,
+  );
+  return found.map(({ id }) => id);
+}
+
+/**
+ * Makes anew what has been stale for a while in a space, and says how much of it was made here. Any number of processes
+ * may do so at once: each brew is made by one of them, and the others pass it over.
+ */
 export async function remakeStale(spaceId: string, restS: number = REST_S): Promise<number> {
   const stale = await inSpace(
     spaceId,
@@ -22,18 +37,29 @@ export async function remakeStale(spaceId: string, restS: number = REST_S): Prom
                  AND s.made_at <= now() - make_interval(secs => ${restS}::float8)))
       ORDER BY b.id LIMIT ${MOST_AT_ONCE}`,
   );
-  await remakeEach(
+  return remakeEach(
     spaceId,
     stale.map(({ id }) => id),
+    { isShared: true },
   );
-  return stale.length;
 }
 
-/** Makes summaries anew, one after the other. One brew that cannot be read does not keep the others waiting. */
-export async function remakeEach(spaceId: string, brewIds: readonly string[]): Promise<void> {
+/**
+ * Makes summaries anew, one after the other, and says how many. One brew that cannot be read does not keep the others
+ * waiting.
+ */
+export async function remakeEach(
+  spaceId: string,
+  brewIds: readonly string[],
+  { isShared }: { readonly isShared: boolean } = { isShared: false },
+): Promise<number> {
+  let made = 0;
   for (const id of brewIds) {
-    await remakeSummary(spaceId, id).catch((error: unknown) => {
+    const wasMade = await remakeSummary(spaceId, id, { isShared }).catch((error: unknown) => {
       noteError("a summary was not made", error, { brew: id });
+      return false;
     });
+    if (wasMade) made++;
   }
+  return made;
 }

@@ -1,6 +1,7 @@
 import type { Client } from "pg";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { distributionFaults } from "../../support/shard-lint";
+import { movedTables } from "@/lib/ops/move/tables";
+import { distributionFaults, NOT_CONTENT } from "../../support/shard-lint";
 import { connectAs } from "../../support/sql-session";
 
 let owner: Client;
@@ -12,6 +13,19 @@ afterAll(() => owner.end());
 describe("the rules by which content can be split by space", () => {
   it("are kept by every content table", async () => {
     expect(await distributionFaults(owner, "public")).toEqual([]);
+  });
+
+  it("are looked at in every content table: a unique rule across clubs is seen in each", async () => {
+    await owner.query("BEGIN");
+    const tables = (await movedTables(owner)).filter(({ name }) => !NOT_CONTENT.includes(name));
+    for (const { name, columns } of tables) {
+      const column = columns.find((each) => each !== "space_id") ?? expect.fail(`${name} has nothing but its space`);
+      await owner.query(`CREATE UNIQUE INDEX "across_${name}" ON "${name}" ("${column}") WHERE false`);
+    }
+    const faults = await distributionFaults(owner, "public");
+    await owner.query("ROLLBACK");
+    expect(tables.length).toBeGreaterThan(40);
+    expect(faults).toEqual(tables.map(({ name }) => `key without space_id first: across_${name}`).sort());
   });
 
   it("are seen to be broken by each of nine planted defects, and by nothing else", async () => {
