@@ -53,7 +53,7 @@ export const BREW_ACTIONS: Readonly<Record<string, ActionRow>> = {
     note: "Never changed",
     ...PLAN,
   })),
-  markPlanSeenAction: formOf("brew", ({ sharedBrew }) => ({ id: sharedBrew, version: "1" })),
+  markPlanSeenAction: formOf("be here", ({ sharedBrew }) => ({ id: sharedBrew, version: "1" })),
   joinAction: formOf("brew", ({ sharedBrew, sharedKettle }) => ({
     ...{ sharedBrewId: sharedBrew, equipmentId: sharedKettle, planVersion: "1" },
     ...PART,

@@ -7,7 +7,10 @@ const TOKEN = "a".repeat(43);
 const PASSWORD = "a passphrase of nobody";
 
 const CRYSTAL_SALT = { name: "Never kept", notes: "", salt: "gypsum" } as const;
-const LOT = { name: "Never kept", label: "Jar", notes: "", whose: "club" } as const;
+const LOT = {
+  ...{ name: "Never kept", label: "Jar", notes: "", bestBefore: "" },
+  ...{ price: "", currency: "EUR", priceFor: "" },
+} as const;
 
 /** Accounts, clubs, people, equipment and stock. */
 export const CLUB_ACTIONS: Readonly<Record<string, ActionRow>> = {
@@ -33,7 +36,7 @@ export const CLUB_ACTIONS: Readonly<Record<string, ActionRow>> = {
   makeOrganiserAction: formOf("organise", ({ record }) => ({ person: record })),
   makeCalendarAction: form("be here", () => ({})),
   revokeCalendarAction: form("be here", () => ({})),
-  makeKeyAction: form("brew", () => ({ name: "Never made", brewId: "all", days: "30" })),
+  makeKeyAction: form("brew", () => ({ name: "Never made", brewId: "", days: "30" })),
   revokeKeyAction: formOf("be here", ({ record }) => ({ id: record })),
   markReadAction: formOf("be here", ({ record }) => ({ ids: record })),
   saveComparisonAction: form("brew", () => ({
@@ -51,7 +54,7 @@ export const CLUB_ACTIONS: Readonly<Record<string, ActionRow>> = {
         answers: {
           ...{
             name: "Never built",
-            kind: "basket",
+            kind: "electric with basket",
             capacity: 30,
             power: 2400,
             voltage: 230,
@@ -103,7 +106,7 @@ export const CLUB_ACTIONS: Readonly<Record<string, ActionRow>> = {
   archiveIngredientAction: formOf("write recipes", ({ ingredient }) => ({ ...SEEN, id: ingredient, archived: "yes" })),
   createLotAction: form(
     "brew",
-    () => LOT,
+    () => ({ ...LOT, owner: "club", onHand: "1" }),
     ({ space }) => [space, "salt"],
   ),
   saveLotAction: formOf(

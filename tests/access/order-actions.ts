@@ -13,7 +13,7 @@ export const ORDER_ACTIONS: Readonly<Record<string, ActionRow>> = {
   moveOrderAction: formOf("organise", () => ({ ...SEEN, state: "locked", fingerprint: "" }), ofOrder),
   changeOrderAction: formOf("organise", () => ({ ...SEEN, title: "Never changed", closesAt: "", note: "" }), ofOrder),
   addThingAction: formOf("order", () => ({ what: "other/pcs", name: "Never added", amount: "1" }), ofOrder),
-  decideSubstitutionAction: formOf("order", ({ record }) => ({ ...SEEN, id: record, decision: "agreed" }), ofOrder),
+  decideSubstitutionAction: formOf("order", ({ record }) => ({ ...SEEN, id: record, state: "agreed" }), ofOrder),
   saveWantAction: formOf("order", () => ({ ...AMOUNT, ...SEEN }), ofItem),
   askLateAction: formOf("order", () => ({ ...AMOUNT, ...SEEN }), ofItem),
   saveItemAction: formOf("organise", () => ({ ...SEEN, leftOverTo: "", cellsPerPiece: "" }), ofItem),
@@ -33,7 +33,7 @@ export const ORDER_ACTIONS: Readonly<Record<string, ActionRow>> = {
   letLateAction: formOf("organise", ({ record }) => ({ userId: record, reason: "Never let" }), ofOrder),
   decideLateAction: formOf(
     "organise",
-    ({ record }) => ({ ...SEEN, id: record, decision: "declined", fingerprint: "" }),
+    ({ record }) => ({ ...SEEN, id: record, state: "declined", fingerprint: "" }),
     ofOrder,
   ),
   handOutAction: formOf(

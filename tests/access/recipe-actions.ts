@@ -5,7 +5,7 @@ import { form, formOf, SEEN, unbound, valueOf } from "./action-row";
 import type { ActionRow } from "./action-rows";
 
 const TITLE = "Never written";
-const written = () => ({ title: TITLE, content: sampleContent() });
+const written = () => ({ title: TITLE, message: "", content: sampleContent() });
 
 const NO_ROWS = { steps: [], mashGrist: [], kettleGrist: [], boilHops: [], standHops: [], dryHops: [] };
 const draft = () => ({

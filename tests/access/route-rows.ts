@@ -161,7 +161,8 @@ export const ROUTE_ROWS: Readonly<Record<string, RouteRow>> = {
   "GET /s/[space]/recipes/[recipe]/kettles/csv": club(),
   "GET /s/[space]/recipes/[recipe]/kettles/rows": club({}, { query: "rev=1" }),
   "GET /s/[space]/recipes/[recipe]/kettles/[equipment]": club(),
-  "GET /s/[space]/recipes/[recipe]/kettles/[equipment]/csv": program(),
+  // No grist reaches the strength of this recipe on this kettle; whoever may read it is told.
+  "GET /s/[space]/recipes/[recipe]/kettles/[equipment]/csv": program(all(INSIDERS, 409)),
   "GET /s/[space]/recipes/[recipe]/publish": club(FOR_ORGANISERS),
   "GET /s/[space]/recipes/[recipe]/revisions/[revision]": club(),
 

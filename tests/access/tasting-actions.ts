@@ -1,5 +1,5 @@
 import { SHEET_PARTS } from "@/lib/model/tasting/sheet";
-import { pointsField } from "@/lib/model/tasting/sheet-paper";
+import { noteField, pointsField } from "@/lib/model/tasting/sheet-paper";
 import { form, formOf, SEEN } from "./action-row";
 import type { ActionRow, Ids } from "./action-rows";
 
@@ -11,7 +11,8 @@ const SURE = { sure: "yes" } as const;
 /** A sheet of nothing but points. */
 function paperSheetOf(judgeId: string | undefined, entryNo: string | undefined): Readonly<Record<string, unknown>> {
   const points = Object.fromEntries(SHEET_PARTS.map((part) => [pointsField(part), "1"]));
-  return { judgeId, flightNo: "1", entryNo, ...points };
+  const notes = Object.fromEntries(SHEET_PARTS.map((part) => [noteField(part), ""]));
+  return { judgeId, flightNo: "1", entryNo, ...points, ...notes };
 }
 
 export const TASTING_ACTIONS: Readonly<Record<string, ActionRow>> = {
@@ -49,7 +50,7 @@ export const TASTING_ACTIONS: Readonly<Record<string, ActionRow>> = {
     }),
     at,
   ),
-  setPanelAction: formOf("prepare tastings", ({ record = "" }) => ({ ...CHOSEN, [`part.${record}`]: "judge" }), at),
+  setPanelAction: formOf("prepare tastings", ({ person = "" }) => ({ ...CHOSEN, [`part.${person}`]: "judge" }), at),
   changeFlightAction: formOf("prepare tastings", () => ({ ...CHOSEN, title: "Never", palateLimit: "" }), at),
   redrawOrdersAction: formOf("prepare tastings", () => SEEN, at),
   removeFlightAction: formOf("prepare tastings", () => CHOSEN, at),

@@ -35,7 +35,7 @@ export function placeOf(route: string, parts: AddressParts): Asked {
 
 const RECORDS = [
   ...["recipe", "equipment", "trial", "brew", "sharedBrew", "sharedKettle", "comparison", "ingredient", "lot"],
-  ...["order", "item", "tasting", "photo", "address", "result", "record", "spare"],
+  ...["order", "item", "tasting", "photo", "address", "result", "record", "spare", "person"],
 ];
 
 /** Addresses of the same form with nothing behind them, each with an identifier of its own. */

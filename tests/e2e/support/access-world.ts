@@ -33,7 +33,7 @@ export async function openAccessWorld(): Promise<AccessWorld> {
     spaceId,
     named.organiser,
   ]);
-  const here = await readRecords(database);
+  const here = { ...(await readRecords(database)), person: named.judge };
   const words = await readWords(database);
   return { cookies: tokens, here, words, end: () => forget(database, Object.values(made)) };
 }

@@ -16,9 +16,11 @@ const AT_ONCE = 6;
 
 /** Asks once, follows nothing, and hangs up on a stream that has no end. */
 export async function ask(origin: string, { method, path, headers = {}, body }: Asked): Promise<Answered> {
-  const answer = await fetch(origin + path, { method, headers, body: body ?? null, redirect: "manual" }).catch((cause: unknown) => {
-    throw new Error(`${method} ${path} got no answer`, { cause });
-  });
+  const answer = await fetch(origin + path, { method, headers, body: body ?? null, redirect: "manual" }).catch(
+    (cause: unknown) => {
+      throw new Error(`${method} ${path} got no answer`, { cause });
+    },
+  );
   const isEndless = answer.headers.get("content-type")?.startsWith("text/event-stream") === true;
   if (isEndless) await answer.body?.cancel();
   return { status: answer.status, headers: answer.headers, text: isEndless ? "" : await answer.text() };
