@@ -13,7 +13,7 @@ export default defineConfig({
   },
   test: {
     projects: [
-      { extends: true, test: { name: "unit", include: ["tests/{calc,day,model,ui}/**/*.test.ts"] } },
+      { extends: true, test: { name: "unit", include: ["tests/{access,calc,day,model,ui}/**/*.test.ts"] } },
       {
         extends: true,
         test: {

@@ -1,10 +1,12 @@
-/** Loaded into the server before anything else: request identifiers, the log, metrics, and the notice that it will end. */
+/** Loaded into the server before anything else: request identifiers, limits of time, the log, metrics, and the notice that it will end. */
 import { logConsole } from "./observe/console-lines.mjs";
 import { metricsServer, serveMetrics } from "./observe/metrics-server.mjs";
 import { install, operations } from "./observe/operations.mjs";
 import { watchRequests } from "./observe/requests.mjs";
+import { limitSlowRequests } from "./observe/slow-requests.mjs";
 
 install();
+limitSlowRequests();
 watchRequests({ except: metricsServer });
 if (process.env.GYLEBOOK_LOG === "json") logConsole();
 const port = Number(process.env.METRICS_PORT || 0);

@@ -1,8 +1,18 @@
 import { randomUUID } from "node:crypto";
-import { describe, expect, it } from "vitest";
+import { verify } from "@node-rs/argon2";
+import { beforeEach, describe, expect, it, vi } from "vitest";
 import { checkSignIn } from "@/lib/server/accounts/sign-in";
 import { directory } from "@/lib/server/db";
 import { newAccount, TEST_PASSWORD } from "../support/club";
+
+// The work itself is done as ever, and counted.
+vi.mock("@node-rs/argon2", async (original) => {
+  const real = await original<typeof import("@node-rs/argon2")>();
+  return { ...real, verify: vi.fn(real.verify), hash: vi.fn(real.hash) };
+});
+beforeEach(() => {
+  vi.mocked(verify).mockClear();
+});
 
 const ip = () => randomUUID();
 
@@ -26,6 +36,36 @@ describe("checkSignIn", () => {
       { email: `${email},${email}`, password: TEST_PASSWORD },
     ];
     for (const attempt of attempts) expect(await checkSignIn({ ...attempt, ip: ip() })).toEqual(refused);
+  });
+
+  it("hashes one password of the same cost for each of them, so that no answer comes sooner than another", async () => {
+    const { email } = await newAccount("Ada");
+    const disabled = await newAccount("Bea");
+    await directory.appUser.update({ where: { id: disabled.userId }, data: { disabledAt: new Date() } });
+    const addresses = [email, `${randomUUID()}@example.org`, disabled.email, "nobody"];
+    for (const address of addresses) await checkSignIn({ email: address, password: "not the password", ip: ip() });
+    const costs = vi.mocked(verify).mock.calls.map(([stored]) => /^\$argon2id\$v=19\$[^$]+/.exec(String(stored))?.[0]);
+    expect(costs).toEqual(addresses.map(() => "$argon2id$v=19$m=19456,t=2,p=1"));
+  });
+
+  it("lets ten of forty wrong passwords through that two servers are asked at once", async () => {
+    const here = { checkSignIn, directory };
+    // The client is kept on the global object while modules come and go.
+    delete (globalThis as { gylebookPrisma?: unknown }).gylebookPrisma;
+    vi.resetModules();
+    const there = {
+      ...(await import("@/lib/server/accounts/sign-in")),
+      directory: (await import("@/lib/server/db")).directory,
+    };
+    expect(there.directory).not.toBe(here.directory);
+    const address = `${randomUUID()}@example.org`;
+    const tries = Array.from({ length: 40 }, (_, n) =>
+      (n % 2 === 0 ? here : there).checkSignIn({ email: address, password: "wrong", ip: ip() }),
+    );
+    const reasons = (await Promise.all(tries)).map((outcome) => (outcome.ok ? "in" : outcome.reason));
+    expect(reasons.filter((reason) => reason === "refused")).toHaveLength(10);
+    expect(reasons.filter((reason) => reason === "throttled")).toHaveLength(30);
+    await there.directory.$disconnect();
   });
 
   it("lets ten wrong passwords through and then makes even the right one wait, known address or not", async () => {

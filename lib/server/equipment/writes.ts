@@ -9,7 +9,7 @@ import { inSpace, toJson, type SpaceTransaction } from "../db";
 import { requireAbility } from "../permissions";
 import { LostRace, unlessStale } from "../save-race";
 import type { Member } from "../session";
-import { mayChangeEquipment } from "./may-change";
+import { mayChangeEquipment, requireMayChange } from "./may-change";
 
 export async function createEquipment(member: Member, { equipment }: NewEquipment): Promise<{ readonly id: string }> {
   requireAbility(member, "keep equipment");
@@ -42,9 +42,7 @@ export async function addRevision(
     select: { headRev: true, ownerUserId: true },
   });
   if (head === null) throw new AppError("NOT_FOUND", "There is no such equipment here.");
-  if (!mayChangeEquipment(member, head.ownerUserId)) {
-    throw new AppError("FORBIDDEN", "Only the owner of this equipment or an organiser changes it.");
-  }
+  requireMayChange({ mayWrite: mayChangeEquipment(member, head.ownerUserId) });
   if (head.headRev !== baseRev) return { ok: false, reason: "stale", headRev: head.headRev };
   const base = await tx.equipmentRevision.findUniqueOrThrow({
     where: { spaceId_equipmentId_rev: { spaceId, equipmentId: id, rev: baseRev } },

@@ -4,6 +4,7 @@ import type { LearnedAcceptance } from "@/lib/model/learning/learned-acceptance"
 import { withLearned } from "@/lib/model/learning/learned-figures";
 import type { SaveOutcome } from "@/lib/model/save-outcome";
 import { AppError } from "../app-error";
+import { requireMayChange } from "../equipment/may-change";
 import { saveEquipment } from "../equipment/writes";
 import type { Member } from "../session";
 import { findLearning } from "./learned";
@@ -24,6 +25,7 @@ export async function acceptLearned(
   const learning = await findLearning(member, equipmentId, since);
   if (learning === null) throw new AppError("NOT_FOUND", "There is no such kettle or brew here.");
   const { profile, learned } = learning;
+  requireMayChange(profile);
   if (profile.rev !== baseRev) return { ok: false, reason: "stale", headRev: profile.rev };
   for (const { figure, value } of accepted) {
     const proposed = learned.rows.find(({ name }) => name === figure)?.proposed;

@@ -3,9 +3,15 @@ import sharp from "sharp";
 import { PHOTO_LIMITS, PHOTO_SIDES } from "@/lib/model/photo";
 import { AppError } from "../app-error";
 
-// Of everything that the library could read, three formats are left: no drawing with references, no document.
+// Of everything that the library could read in this process, three formats are left, and the drawings of which the framework
+// makes the picture of a link. What somebody sends is known by its first bytes before the library gets it.
 sharp.block({ operation: ["VipsForeignLoad"] });
-sharp.unblock({ operation: ["VipsForeignLoadJpegBuffer", "VipsForeignLoadPngBuffer", "VipsForeignLoadWebpBuffer"] });
+sharp.unblock({
+  operation: [
+    ...["VipsForeignLoadJpegBuffer", "VipsForeignLoadPngBuffer", "VipsForeignLoadWebpBuffer"],
+    "VipsForeignLoadSvgBuffer",
+  ],
+});
 // One picture at a time uses one core and keeps nothing, so that a photo never stands in the way of a reading.
 sharp.concurrency(1);
 sharp.cache(false);

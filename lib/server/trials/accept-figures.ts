@@ -8,6 +8,7 @@ import { trialRuns } from "@/lib/model/trial/trial-log";
 import { trialResults } from "@/lib/model/trial/trial-results";
 import { AppError } from "../app-error";
 import { inSpace } from "../db";
+import { requireMayChange } from "../equipment/may-change";
 import { findEquipment } from "../equipment/reads";
 import { addRevision, presentHead } from "../equipment/writes";
 import { unlessStale } from "../save-race";
@@ -32,6 +33,7 @@ export async function acceptFigures(
   const trial = await findTrial(member, equipmentId, trialId);
   const profile = await findEquipment(member, equipmentId);
   if (trial === null || profile === null) throw new AppError("NOT_FOUND", "There is no such trial here.");
+  requireMayChange(profile);
   if (profile.rev !== baseRev) return { ok: false, reason: "stale", headRev: profile.rev };
   const equipment = withFigures(profile.equipment, trial, a.accepted);
   return unlessStale(

@@ -1,6 +1,7 @@
 import sharp from "sharp";
 import { describe, expect, it } from "vitest";
 import { makePictures } from "@/lib/server/photos/pictures";
+import { linkCard } from "@/lib/ui/card/link-card";
 import { gpsJpeg, noisyJpeg, pictureBomb } from "../../support/pictures";
 
 const text = (bytes: Uint8Array) => Buffer.from(bytes).toString("latin1");
@@ -60,6 +61,13 @@ describe("a photo that is kept", () => {
       .toBuffer();
     const { whole } = await makePictures(new Uint8Array(sent));
     expect((await sharp(whole.bytes).metadata()).format).toBe("webp");
+  });
+});
+
+describe("what photos may not be", () => {
+  it("leaves the pictures of links to be drawn, in the same process", async () => {
+    const card = linkCard({ title: "Bitter", line: "A recipe by nobody", figures: [], colourEbc: 20 });
+    expect((await sharp(await card.arrayBuffer()).metadata()).format).toBe("png");
   });
 });
 

@@ -4,6 +4,7 @@ import { apiRoute } from "@/lib/server/api-route";
 import { AppError } from "@/lib/server/app-error";
 import { importReadings } from "@/lib/server/cellar/import-readings";
 import { readUpload } from "@/lib/server/exchange/read-upload";
+import { mayAddTo } from "@/lib/server/log/require-writable";
 import { requestMember } from "@/lib/server/log/request-member";
 
 interface BrewContext {
@@ -14,6 +15,7 @@ export const POST = apiRoute(async (request: Request, { params }: BrewContext) =
   const { space, brew: brewId } = await params;
   // Before the body is read: nobody sends megabytes in vain.
   const member = await requestMember(space);
+  await mayAddTo(member, brewId);
   const { bytes, fields } = await readUpload(request, CSV_LIMITS.bytes);
   const choices = csvChoices.parse(jsonOf(fields["choices"] ?? ""));
   const imported = await importReadings(member, { brewId, text: new TextDecoder().decode(bytes), choices });

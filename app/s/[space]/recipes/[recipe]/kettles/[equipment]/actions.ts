@@ -8,6 +8,7 @@ import { oneOf, recordId } from "@/lib/model/written";
 import { formAction } from "@/lib/server/action";
 import { AppError } from "@/lib/server/app-error";
 import { planBrew } from "@/lib/server/brews/plan";
+import { requireAbility } from "@/lib/server/permissions";
 import { requireMember } from "@/lib/server/session";
 import { readSheet, type Sheet } from "./read-sheet";
 
@@ -24,6 +25,7 @@ const planned = z.strictObject({
 /** Plans a brew. The recipe is adapted here again: what the page showed is not taken from the browser. */
 export const planBrewAction = formAction(planned, async ({ space, way, ...request }) => {
   const member = await requireMember(space);
+  requireAbility(member, "brew");
   const sheet = await readSheet(member, request);
   if (sheet === null) throw new AppError("NOT_FOUND", "There is no such recipe or kettle here.");
   const { id } = await planBrew(member, {

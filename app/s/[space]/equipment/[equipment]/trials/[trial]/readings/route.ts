@@ -1,12 +1,17 @@
 import { trialDelivery } from "@/lib/model/trial/trial-entry";
 import { apiRoute } from "@/lib/server/api-route";
 import { AppError } from "@/lib/server/app-error";
+import { boundedBody, tooLarge } from "@/lib/server/bounded-body";
+import { jsonOf } from "@/lib/server/json-body";
 import { optionalViewer, proveMember } from "@/lib/server/session";
 import { recordEntries } from "@/lib/server/trials/record-entries";
 
 interface TrialContext {
   readonly params: Promise<{ readonly space: string; readonly equipment: string; readonly trial: string }>;
 }
+
+/** Two hundred entries with every note at its longest. */
+const MOST_BYTES = 512 * 1024;
 
 /** Takes what was read, as often as it is sent, and answers with all that the trial has. */
 export const POST = apiRoute(async (request: Request, { params }: TrialContext) => {
@@ -21,15 +26,8 @@ export const POST = apiRoute(async (request: Request, { params }: TrialContext) 
   }
   const member = await proveMember(viewer, space);
   if (member === null) throw new AppError("NOT_FOUND", "There is no such trial here.");
-  const { entries } = trialDelivery.parse(await readJson(request));
+  const body = await boundedBody(request, MOST_BYTES, () => tooLarge("delivery", MOST_BYTES));
+  const { entries } = trialDelivery.parse(jsonOf(body));
   const answer = await recordEntries(member, { equipmentId: equipment, trialId: trial, entries });
   return Response.json(answer, { headers: { "Cache-Control": "no-store" } });
 });
-
-async function readJson(request: Request): Promise<unknown> {
-  try {
-    return await request.json();
-  } catch {
-    throw new AppError("INVALID", "The entries are not JSON.");
-  }
-}
