@@ -27,3 +27,4 @@ export {
   type VariancePartition,
   variancePartition,
 } from "./variance-partition";
+export { Z80 } from "./z80";

@@ -1,6 +1,6 @@
 import { thinCurve, type ComparedRow } from "@/lib/calc/compare";
 import type { BrewEvidence } from "@/lib/calc/learn";
-import { normalQuantile } from "@/lib/calc/statistics";
+import { Z80 } from "@/lib/calc/statistics";
 import type { Brew } from "../brew";
 import { comparisonOf } from "../brew-comparison";
 import { comparedReadings } from "../compared-readings";
@@ -11,8 +11,6 @@ import type { SummaryCurve, SummaryFigure, SummaryOfBrew } from "./brew-summary"
 
 /** As many points as a small picture shows. */
 const MOST_POINTS = 48;
-/** Half-width of the central 80 % of a normal distribution, in standard deviations. */
-const Z80 = normalQuantile(0.9);
 const CURVES: readonly SeriesId[] = ["kettle.temperature", "fermenter.temperature", "fermenter.gravity"];
 
 export type SummarisedBrew = Pick<
