@@ -5,6 +5,7 @@ import type { Brew } from "../brew";
 import { comparisonOf } from "../brew-comparison";
 import { comparedReadings } from "../compared-readings";
 import { planOf } from "../brew-plan";
+import { meterReadings } from "../meter-readings";
 import { isSeries, type SeriesId } from "../log/series";
 import { evidenceOf } from "../learning/brew-evidence";
 import type { SummaryCurve, SummaryFigure, SummaryOfBrew } from "./brew-summary";
@@ -28,7 +29,7 @@ export function summariseBrew(brew: SummarisedBrew): {
   readonly evidence: BrewEvidence | null;
 } {
   const plan = planOf(brew);
-  const comparison = plan === null ? null : comparisonOf(plan, comparedReadings(brew));
+  const comparison = plan === null ? null : comparisonOf(plan, comparedReadings(brew), meterReadings(brew));
   const counting = brew.log.readings.filter(({ isVoid }) => !isVoid);
   return {
     summary: {

@@ -5,4 +5,3 @@ ALTER TABLE notice DROP CONSTRAINT notice_kind_check;
 ALTER TABLE notice ADD CONSTRAINT notice_kind_check CHECK (kind IN (
   'plan changed', 'entered', 'taken out', 'dry hop', 'diacetyl rest', 'tasting opened', 'tasting reminder',
   'tasting revealed')) NOT VALID;
-ALTER TABLE notice VALIDATE CONSTRAINT notice_kind_check;
