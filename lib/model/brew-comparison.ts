@@ -1,12 +1,23 @@
-import { compareLedger, differenceCauses, type LedgerComparison, type QuantityCauses } from "@/lib/calc/compare";
+import {
+  compareLedger,
+  differenceCauses,
+  type LedgerComparison,
+  type MeterReading,
+  type QuantityCauses,
+} from "@/lib/calc/compare";
 import { OutOfRangeError } from "@/lib/calc/errors";
 import type { Reading } from "./reading";
 import { currentReadings } from "./current-readings";
 import type { BrewPlan } from "./brew-plan";
 
 /** Planned against measured, by the readings that count; null where the library refuses what the log holds. */
-export function comparisonOf({ ledger, intervals }: BrewPlan, readings: readonly Reading[]): LedgerComparison | null {
-  return unlessRefused(() => compareLedger({ ledger, intervals, readings: [...currentReadings(readings).values()] }));
+export function comparisonOf(
+  { ledger, intervals }: BrewPlan,
+  readings: readonly Reading[],
+  meter: readonly MeterReading[] = [],
+): LedgerComparison | null {
+  const counting = [...currentReadings(readings).values()];
+  return unlessRefused(() => compareLedger({ ledger, intervals, readings: counting, meter }));
 }
 
 /** What made the differences; nothing where the library refuses what the log holds. */

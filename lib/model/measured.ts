@@ -7,7 +7,8 @@ interface Bounds {
   readonly max: number;
 }
 
-const DECIMAL = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d{1,3})?$/i;
+/** The comma of many languages is as good as a point; a number has one of them at most, and none by thousands. */
+const DECIMAL = /^[+-]?(?:\d+[.,]?\d*|[.,]\d+)(?:e[+-]?\d{1,3})?$/i;
 
 /**
  * A number field of a form or of JSON as a quantity. `label` is the field's name on the screen: every refusal says the
@@ -71,7 +72,7 @@ function readNumber(
 function toNumber(value: unknown): number | null {
   if (typeof value === "number") return Number.isNaN(value) ? null : value;
   if (typeof value !== "string" || !DECIMAL.test(value.trim())) return null;
-  return Number(value.trim());
+  return Number(value.trim().replace(",", "."));
 }
 
 function shown(value: unknown): string {

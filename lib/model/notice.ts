@@ -5,7 +5,7 @@ import { recordId } from "./written";
 const PLAN_KINDS = ["plan changed", "entered", "taken out"] as const;
 type PlanKind = (typeof PLAN_KINDS)[number];
 
-const TASTING_KINDS = ["tasting opened", "tasting revealed"] as const;
+const TASTING_KINDS = ["tasting opened", "tasting reminder", "tasting revealed"] as const;
 type TastingKind = (typeof TASTING_KINDS)[number];
 
 export const NOTICE_KINDS = [...PLAN_KINDS, ...REMINDER_KINDS, ...TASTING_KINDS] as const;
@@ -80,6 +80,8 @@ export function noticeInWords({ kind, payload }: NoticeAbout): string {
       return `A rest for diacetyl is due for ${payload.title} from ${payload.kettle}`;
     case "tasting opened":
       return `${payload.title} is open: you have a part in it`;
+    case "tasting reminder":
+      return `${payload.title}: sheets of yours are not in yet`;
     case "tasting revealed":
       return `${payload.title} is revealed: see what was in the glasses`;
   }

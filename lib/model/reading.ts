@@ -37,6 +37,7 @@ export const INSTRUMENTS = [
   "clock",
   "pH meter",
   "pressure gauge",
+  "electricity meter",
   "probe",
   "other",
 ] as const;

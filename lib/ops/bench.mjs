@@ -1,6 +1,6 @@
 /**
  * `npm run bench`: how fast the calculation and the pages are, as ratios within one run.
- * `npm run bench -- calculation pages` runs these parts alone; the others are learning, search, comparison,
+ * `npm run bench -- calculation pages` runs these parts alone; the others are learning, statistics, search, comparison,
  * keystrokes, kettles, ingestion, brew-day and judging.
  */
 import { mkdtemp, rm } from "node:fs/promises";
@@ -20,7 +20,7 @@ import { onShutdown } from "./shutdown.mjs";
 // Each against the built app, in a demo club of its own.
 // What writes the most comes last.
 const SERVED = ["pages", "keystrokes", "kettles", "brew-day", "judging", "ingestion"];
-const PARTS = ["calculation", "learning", "search", "comparison", ...SERVED];
+const PARTS = ["calculation", "learning", "statistics", "search", "comparison", ...SERVED];
 
 await runCommand(async () => {
   requireNode();
@@ -32,6 +32,7 @@ await runCommand(async () => {
   const isWanted = (part) => asked.length === 0 || asked.includes(part);
   if (isWanted("calculation")) await benchBundled("calculation");
   if (isWanted("learning")) await benchBundled("learning");
+  if (isWanted("statistics")) await benchBundled("statistics");
   if (isWanted("search")) await benchSearch();
   if (isWanted("comparison")) await benchComparison();
   const served = SERVED.filter(isWanted);

@@ -9,7 +9,7 @@ export interface FunctionDetailsProps {
 export function FunctionDetails({ explained }: FunctionDetailsProps): ReactElement {
   const { words, equation, inputs, sources, validRange } = explained;
   return (
-    <details className="max-w-3xl">
+    <details className="function-details max-w-3xl">
       <summary className="target">How it comes about</summary>
       <div className="flex flex-col gap-3">
         <p>{words}</p>

@@ -1,13 +1,12 @@
 /**
  * A large tasting: 60 judges save sheets of 200 entries through the running app, first at a pace, then all at once, beside
- * the same rows written by the driver alone over as many connections; and how long the statistics of such a tasting take.
+ * the same rows written by the driver alone over as many connections. Its statistics are a part of their own.
  * The database and the origin come from the environment (`npm run bench -- judging`).
  */
 import { createHash, randomUUID } from "node:crypto";
 import { setTimeout as delay } from "node:timers/promises";
 import { Pool } from "pg";
 import { z } from "zod";
-import { adjustForJudge, intraclassCorrelation, kendallW } from "@/lib/calc/judging";
 import { createAccount } from "@/lib/server/accounts/create-account";
 import { sessionCookie } from "@/lib/server/auth";
 import { directory, inSpace } from "@/lib/server/db";
@@ -187,20 +186,6 @@ function tell(what: string, times: readonly number[], floor: readonly number[]):
   );
 }
 
-function benchStatistics(): void {
-  const scores = Array.from({ length: JUDGES }, () => Array.from({ length: ENTRIES }, () => Math.floor(random() * 51)));
-  const times = Array.from({ length: 5 }, () => {
-    const begun = performance.now();
-    adjustForJudge({ scores, seed: 1 });
-    kendallW(scores);
-    intraclassCorrelation({ scores, form: "2,1", confidence: 0.8 });
-    return performance.now() - begun;
-  }).sort((a, b) => a - b);
-  console.log(
-    `${`statistics of ${String(JUDGES)} × ${String(ENTRIES)} scores`.padEnd(40)}${ms(at(times, 0.5))} (${ms(at(times, 0))} to ${ms(at(times, 1))}), wanted below 200 ms`,
-  );
-}
-
 async function benchJudging(): Promise<void> {
   const { id: spaceId } = await directory.space.findUniqueOrThrow({ where: { slug: DEMO_CLUB.slug } });
   const stewardId = await newPerson("Steward (invented)");
@@ -232,7 +217,6 @@ async function benchJudging(): Promise<void> {
     await pool.end();
     await directory.$disconnect();
   }
-  benchStatistics();
 }
 
 await benchJudging();

@@ -5,7 +5,7 @@ import { sameDay } from "../support/brewing-fixtures";
 import type { ClubStory } from "../support/learning-club";
 import { brewForReal, chance, planOn, wantedRecipe, type SecretKettle } from "../support/simulated-club";
 
-const LEVEL = 0.01;
+const LEVEL = 0.05;
 const BREWS = 12;
 /** Brews before the change. */
 const BEFORE = 6;

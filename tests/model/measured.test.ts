@@ -16,6 +16,8 @@ describe("measured", () => {
     ["the lowest value", 0.5, 0.5],
     ["the highest value", "2000", 2000],
     ["an exponent", "2.5e1", 25],
+    ["a decimal comma", "25,5", 25.5],
+    ["a decimal comma without a digit before it", ",5", 0.5],
   ])("reads %s", (_what, value, number) => {
     expect(kettleVolume.parse(value)).toBe(number);
   });
@@ -30,7 +32,8 @@ describe("measured", () => {
     ["a missing field", undefined, "Kettle volume is empty; it takes a number from 0.5 to 2000 L"],
     ["null", null, "Kettle volume is empty; it takes a number from 0.5 to 2000 L"],
     ["a word", "plenty", "Kettle volume “plenty” is not a number; it takes 0.5 to 2000 L"],
-    ["a decimal comma", "2,5", "Kettle volume “2,5” is not a number; it takes 0.5 to 2000 L"],
+    ["a number with thousands set apart", "1,000.5", "Kettle volume “1,000.5” is not a number; it takes 0.5 to 2000 L"],
+    ["two commas", "1,0,0", "Kettle volume “1,0,0” is not a number; it takes 0.5 to 2000 L"],
     ["hexadecimal", "0x10", "Kettle volume “0x10” is not a number; it takes 0.5 to 2000 L"],
     ["NaN", NaN, "Kettle volume of type number is not a number; it takes 0.5 to 2000 L"],
     ["a list", [5], "Kettle volume of type object is not a number; it takes 0.5 to 2000 L"],

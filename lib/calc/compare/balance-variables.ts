@@ -1,5 +1,5 @@
 import type { Intervals, Ledger, QuantityId } from "../ledger";
-import { Z80 } from "./expectation";
+import { Z80 } from "../statistics";
 import { MEASURABLE, type MeasurableQuantity } from "./measurable";
 import type { PlannedBrew } from "./planned-brew";
 import type { Readings } from "./latest-readings";

@@ -1,7 +1,6 @@
 import { requireInRange } from "../errors";
-import { normalCdf } from "../statistics";
+import { normalCdf, Z80 } from "../statistics";
 import { BREWS_RANGE } from "./brews";
-import { Z80 } from "./expectation";
 
 /** One number of a brew that two are compared by. */
 export interface PairedResult {

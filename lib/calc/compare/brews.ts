@@ -8,11 +8,11 @@ import {
   POOLING_RANGE,
   randomEffects,
   studentTQuantile,
+  Z80,
 } from "../statistics";
 import { type PooledSpread, pooledSpread } from "../statistics/partial-pooling";
 import { groupBrews, type GroupedBrews } from "./brews-groups";
 import { type StrayBrews, strayBrews } from "./brews-outliers";
-import { Z80 } from "./expectation";
 
 /** One number of one brew, in any unit. */
 export interface BrewResult {

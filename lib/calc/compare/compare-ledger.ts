@@ -1,4 +1,4 @@
-import { comparedRows, type ComparedRow } from "./compared-rows";
+import { comparedRows, meteredRows, type ComparedRow } from "./compared-rows";
 import { reconciledLedger, type ReconciledLedger } from "./reconcile";
 import { settleReadings, type ComparisonInput } from "./settle-readings";
 
@@ -16,6 +16,7 @@ export interface LedgerComparison extends ReconciledLedger {
  * @param a.ledger - The ledger that was planned for this kettle.
  * @param a.intervals - 80 % intervals of its predictions.
  * @param a.readings - Readings in the ledger's units, each with its standard uncertainty, in order of time.
+ * @param a.meter - Readings of the electricity meter, in order of time; with them the energy of the day is a row as well.
  * @returns Rows in the order of the process, and all that `reconcile` says.
  * @validRange Gravities from 0 to 35 °P, of beer from −9 °P.
  * @throws {@link OutOfRangeError} when a reading or its uncertainty is outside its range.
@@ -28,5 +29,5 @@ export interface LedgerComparison extends ReconciledLedger {
 export function compareLedger(a: ComparisonInput): LedgerComparison {
   const settled = settleReadings(a);
   const ledger = reconciledLedger(settled);
-  return { ...ledger, rows: comparedRows(settled, ledger.reconciled) };
+  return { ...ledger, rows: [...comparedRows(settled, ledger.reconciled), ...meteredRows(a)] };
 }

@@ -6,11 +6,15 @@ import { MEASURABLE_QUANTITIES, type MeasurableQuantity } from "./measurable";
 import type { PlannedBrew } from "./planned-brew";
 import { propagate, type Measured } from "./propagate";
 import type { ReconciledQuantity } from "./reconciled-quantities";
-import type { SettledReadings } from "./settle-readings";
+import { meterEnergy } from "./meter-energy";
+import type { ComparisonInput, SettledReadings } from "./settle-readings";
+
+/** What a meter tells, and no balance. */
+export type MeteredQuantity = "day.energy";
 
 /** One number, planned and measured. Values are in the ledger's units. */
 export interface ComparedRow {
-  readonly quantity: MeasurableQuantity | DerivedQuantity;
+  readonly quantity: MeasurableQuantity | DerivedQuantity | MeteredQuantity;
   readonly station: Station;
   /** Computed from readings rather than read. */
   readonly derived: boolean;
@@ -57,17 +61,35 @@ export function comparedRows(
 const DERIVED: ReadonlySet<QuantityId> = new Set<QuantityId>(DERIVED_QUANTITIES);
 const COMPARED: ReadonlySet<QuantityId> = new Set<QuantityId>([...MEASURABLE_QUANTITIES, ...DERIVED_QUANTITIES]);
 
-function isCompared(id: QuantityId): id is ComparedRow["quantity"] {
+function isCompared(id: QuantityId): id is MeasurableQuantity | DerivedQuantity {
   return COMPARED.has(id);
 }
 
-function isDerived(id: ComparedRow["quantity"]): id is DerivedQuantity {
+function isDerived(id: QuantityId): id is DerivedQuantity {
   return DERIVED.has(id);
 }
 
-function measuredValue(id: ComparedRow["quantity"], plan: PlannedBrew, readings: Readings): Measured | null {
+function measuredValue(
+  id: MeasurableQuantity | DerivedQuantity,
+  plan: PlannedBrew,
+  readings: Readings,
+): Measured | null {
   if (isDerived(id)) return propagate(readings, (read) => derivedQuantity(id, plan, read));
   return readings.get(id) ?? null;
+}
+
+/**
+ * The electricity of the day beside its plan; where the meter gives no answer there is nothing measured.
+ *
+ * @returns The row; nothing where nobody read a meter, or the plan has no such number.
+ */
+export function meteredRows({ ledger, intervals, meter = [] }: ComparisonInput): ComparedRow[] {
+  const planned = ledger.quantities["day.energy"];
+  if (planned === null || meter.length === 0) return [];
+  const energy = meterEnergy(meter);
+  const measured = energy.ok ? { value: energy.kWh, sd: energy.sd } : null;
+  const row = rowOf("day.energy", planned, intervals["day.energy"] ?? null, measured);
+  return [{ ...row, derived: true, reconciled: null, reconciledSd: null }];
 }
 
 function rowOf(

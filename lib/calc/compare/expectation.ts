@@ -1,7 +1,5 @@
 import type { Interval } from "../ledger";
-
-/** Half-width of the central 80 % of a normal distribution, in standard deviations. */
-export const Z80 = 1.2815515655446004;
+import { Z80 } from "../statistics";
 
 /**
  * Half-width of the central 80 % of what a reading may differ from its prediction.

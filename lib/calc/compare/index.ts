@@ -21,6 +21,7 @@ export type { ExtractAccount, ExtractLine, ExtractLineId, RestsOn } from "./extr
 export type { FollowedReading } from "./followed-readings";
 export type { ComparedReading } from "./latest-readings";
 export { MEASURABLE, MEASURABLE_QUANTITIES, type MeasurableQuantity } from "./measurable";
+export { meterEnergy, METER_READINGS_RANGE, type MeterEnergy, type MeterReading } from "./meter-energy";
 export type { NextReading } from "./next-reading";
 export type { LinearConstraint } from "./orthonormal-constraints";
 export { reconcile, type ReconciledLedger } from "./reconcile";

@@ -1,7 +1,7 @@
 import type { Intervals } from "../ledger";
+import { Z80 } from "../statistics";
 import type { Variable } from "./balance-variables";
 import { BREW_FIGURES, followBrew, plannedFigures, type BrewFigureId, type BrewFigures } from "./brew-figures";
-import { Z80 } from "./expectation";
 import { readingIn, slopesOf, type FollowedReading } from "./followed-readings";
 import { improveByReadings, type Covariance, type Tangent } from "./improve-by-readings";
 import type { ComparedReading } from "./latest-readings";

@@ -2,6 +2,7 @@ import type { Intervals, Ledger } from "../ledger";
 import { balanceVariables, type Variable } from "./balance-variables";
 import { findSuspects, type FoundSuspects } from "./find-suspects";
 import { latestReadings, type ComparedReading, type Readings } from "./latest-readings";
+import type { MeterReading } from "./meter-energy";
 import { plannedBrew, type PlannedBrew } from "./planned-brew";
 import { settleBrew, type SettledBrew } from "./settle-brew";
 
@@ -13,6 +14,8 @@ export interface ComparisonInput {
   readonly intervals: Intervals;
   /** Readings in the ledger's units, each with its standard uncertainty, in order of time. */
   readonly readings: readonly ComparedReading[];
+  /** Readings of the electricity meter, in order of time. No balance holds them. */
+  readonly meter?: readonly MeterReading[];
 }
 
 /** A brew after all tests: what is doubted, and where plan and the other readings settle. */

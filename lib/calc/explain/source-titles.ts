@@ -1,6 +1,7 @@
 /** Sources of the explained numbers: anchor of docs/sources.md and what stands there, in one line. */
 export const SOURCE_TITLES = {
   "abramowitz-stegun-1964": "Abramowitz and Stegun 1964: probability functions",
+  "antoch-huskova-2001": "Antoch and Hušková 2001: permutation tests for a change",
   "antoine-water": "Antoine equation of water, handbook constants",
   "asbc-beer-10a": "ASBC Methods of Analysis, Beer-10A: colour of beer",
   "asbc-beer-13": "ASBC Methods of Analysis, Beer-13: carbon dioxide in beer",
@@ -104,6 +105,7 @@ export const SOURCE_TITLES = {
   "trade-practice": "Common practice, no source",
   "troester-2009": "Troester 2009: effect of brewing water and grist on mash pH",
   "viechtbauer-2005": "Viechtbauer 2005: restricted likelihood of the variance between units",
+  "westfall-young-1993": "Westfall and Young 1993: many tests at once, by resampling",
   "williams-1949": "Williams 1949: orders balanced for place and predecessor",
 } as const satisfies Readonly<Record<string, string>>;
 

@@ -1,6 +1,7 @@
 import { apparentRange } from "../alcohol";
 import { requireInRange } from "../errors";
 import { EXTRACT_RANGE } from "../gravity";
+import { Z80 } from "../statistics";
 import type { DegreesPlato } from "../units";
 import { dayWithin, type CurveParameters } from "./attenuation-curve";
 import { fitCurve, type CurveFit } from "./fit-curve";
@@ -15,9 +16,6 @@ export const LOGGED_RANGE = {
 
 /** A beer is done when it has come this near to its end, °P: what a hydrometer does not show any more. */
 export const DONE_WITHIN_PLATO = 0.1;
-
-/** Four brews in five lie within so many standard uncertainties. */
-const WITHIN_80 = 1.2816;
 
 /** A gravity that was logged during fermentation. */
 export interface LoggedGravity {
@@ -118,7 +116,7 @@ function toResult(originalPlato: number, fit: CurveFit, degreesOfFreedom: number
   const done = dayWithin(DONE_WITHIN_PLATO, originalPlato, parameters);
   const doneSd = spread(fit, done.slopes);
   if (finalSd === null || doneSd === null) return { ok: false, reason: "not-converged" };
-  const half = WITHIN_80 * scatter * doneSd;
+  const half = Z80 * scatter * doneSd;
   return {
     ok: true,
     finalPlato,

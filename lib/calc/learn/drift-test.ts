@@ -1,5 +1,5 @@
 import type { Equipment, FigureCorrelation, FigureName } from "../ledger";
-import { CHANGE_POINT_RANGE, changePoint } from "../statistics";
+import { CHANGE_POINT_RANGE, changePoint, changesByOrder, type ChangePoint, type PooledUnit } from "../statistics";
 import { requireInRange } from "../errors";
 import type { BrewEvidence } from "./brew-evidence";
 import { kettlePrior } from "./kettle-prior";
@@ -23,7 +23,10 @@ export interface Drift {
   readonly differenceSd: number;
   /** How probable a change as clear is by chance, at any brew, in this figure. */
   readonly p: number;
-  /** The same in any of the figures tested: each is a chance to be wrong. */
+  /**
+   * How probable one as clear is in any of the figures tested, by the errors of the readings and by the order of the brews,
+   * whichever is the more probable.
+   */
   readonly pOfAny: number;
 }
 
@@ -34,8 +37,9 @@ const LEAST_BREWS = 3;
  * Looks for a brew from which on a figure of the kettle is another: a new crush, pump or whirlpool, scale on the element.
  *
  * Each figure is tested alone, with the others as all brews find them, by the likelihood-ratio test of `changePoint`; a change
- * of one shows in those it is confounded with as well, and the clearest comes first. Whoever asks after each brew asks
- * often: at a p of any figure of 0.01 a steady kettle is accused now and then (docs/learning.md tells how often).
+ * of one shows in those it is confounded with as well, and the clearest comes first. Readings that are wrong and were not found
+ * look like a change to a test that trusts their errors; so the order of the brews is asked too (`changesByOrder`), which keeps
+ * the level for all figures and brews together. Fewer than five brews have too few orders to tell anything at 0.05.
  *
  * @param a.equipment - The kettle as it was known before these brews.
  * @param a.brews - What each brew says, in order of time.
@@ -43,7 +47,8 @@ const LEAST_BREWS = 3;
  * without a change are among them, with a large p.
  * @validRange Up to 400 brews.
  * @throws {@link OutOfRangeError} when there are too many brews, or evidence is not what `brewEvidence` gives.
- * @source Hawkins 1977 (docs/sources.md#hawkins-1977)
+ * @source Hawkins 1977; Antoch and Hušková 2001; Westfall and Young 1993 (docs/sources.md#hawkins-1977,
+ * docs/sources.md#antoch-huskova-2001, docs/sources.md#westfall-young-1993)
  * @example
  * driftTest({ equipment, brews })[0]; // { name: "kettle.boilOff", after: 6, before: 2.4, behind: 2.9, p: 0.0004, pOfAny: 0.003, … }
  */
@@ -61,10 +66,9 @@ export function driftTest(a: {
   const widened = scatterOf(brews, weights, mean);
   const telling = brews.map((brew) => tellsOf(prior, brew));
   const size = prior.places.length;
-  const tested = prior.places.flatMap(({ name }, k): Omit<Drift, "pOfAny">[] => {
-    const counted = brews.flatMap((brew, b) => (telling[b]?.[k] === true ? [{ brew, b }] : []));
-    if (counted.length < LEAST_BREWS) return [];
-    const values = counted.map(({ brew, b }) => {
+  const tested = prior.places.flatMap(({ name }, k): Tested[] => {
+    const values = brews.map((brew, b): PooledUnit | null => {
+      if (telling[b]?.[k] !== true) return null;
       const information = brew.precision[k * size + k] ?? 0;
       const slope = (brew.pull[k] ?? 0) - product(brew.precision, k, mean);
       return {
@@ -72,25 +76,36 @@ export function driftTest(a: {
         standardError: widened / Math.sqrt((weights[b] ?? 1) * information),
       };
     });
-    const change = changePoint(values);
-    if (!change.ok) return [];
-    const { after, before, behind, differenceSd, p } = change;
-    const unit = prior.unit[k] ?? 1;
-    const stated = (z: number): number => (prior.centre[k] ?? 0) + unit * z;
-    return [
-      {
-        name,
-        after: counted[after]?.b ?? 0,
-        before: stated(before),
-        behind: stated(behind),
-        differenceSd: unit * differenceSd,
-        p,
-      },
-    ];
+    const told = values.filter((value) => value !== null);
+    const change = told.length < LEAST_BREWS ? null : changePoint(told);
+    return change?.ok === true
+      ? [{ name, values, change, centre: prior.centre[k] ?? 0, unit: prior.unit[k] ?? 1 }]
+      : [];
   });
+  const byOrder = tested.length === 0 ? [] : changesByOrder(tested.map(({ values }) => values));
   return tested
-    .map((drift) => ({ ...drift, pOfAny: Math.min(1, drift.p * tested.length) }))
+    .map((test, k) => driftOf(test, Math.max(Math.min(1, test.change.p * tested.length), byOrder[k] ?? 1)))
     .sort((one, other) => one.p - other.p);
+}
+
+interface Tested {
+  readonly name: FigureName;
+  /** What each brew says of the figure, in typical uncertainties; null where it tells nothing. */
+  readonly values: readonly (PooledUnit | null)[];
+  readonly change: ChangePoint;
+  readonly centre: number;
+  readonly unit: number;
+}
+
+function driftOf({ name, values, change, centre, unit }: Tested, pOfAny: number): Drift {
+  const told = values.flatMap((value, b) => (value === null ? [] : [b]));
+  return {
+    ...{ name, p: change.p, pOfAny },
+    after: told[change.after] ?? 0,
+    before: centre + unit * change.before,
+    behind: centre + unit * change.behind,
+    differenceSd: unit * change.differenceSd,
+  };
 }
 
 /** By how much the readings of all brews scatter more than they should: a kettle that is unsteady has not changed (Birge). */

@@ -1,6 +1,7 @@
+import { Z80 } from "../statistics";
 import { brew } from "./brew";
 import type { Ambient, Equipment } from "./equipment";
-import { effectsOf, isPredicted, Z80, type Effect, type Interval, type Intervals } from "./interval";
+import { effectsOf, isPredicted, type Effect, type Interval, type Intervals } from "./interval";
 import { QUANTITY_IDS, type QuantityId } from "./quantity-catalogue";
 import type { Recipe } from "./recipe";
 

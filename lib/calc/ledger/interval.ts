@@ -1,4 +1,5 @@
 import { requireInRange } from "../errors";
+import { Z80 } from "../statistics";
 import { brew, brewWithWater } from "./brew";
 import type { Ambient, Equipment } from "./equipment";
 import type { FigureName } from "./figures";
@@ -27,9 +28,6 @@ export interface FigureCorrelation {
 }
 
 export const CORRELATION_RANGE = { unit: "", min: -1, max: 1 } as const;
-
-/** Half-width of the central 80 % of a normal distribution, in standard deviations. */
-export const Z80 = 1.2815515655446004;
 
 /** What is weighed, poured or set is no prediction. */
 const DECIDED: ReadonlySet<QuantityId> = new Set<QuantityId>([

@@ -1,8 +1,6 @@
+import { Z80 } from "../statistics";
 import type { ExpectedTime } from "./replan";
 import type { Pace } from "./pace";
-
-/** Half-width of the central 80 % of a normal distribution, in standard deviations. */
-const Z80 = 1.2815515655446004;
 
 /** A moment of the day with what its uncertainty is made of. */
 export interface Moment {

@@ -1,6 +1,7 @@
 export { type PooledUnit } from "./between-units";
 export { BINOMIAL_RANGE, binomialUpperTail } from "./binomial-upper-tail";
 export { CHANGE_POINT_RANGE, type ChangePoint, type ChangePointOutcome, changePoint } from "./change-point";
+export { changesByOrder, SEQUENCES_RANGE } from "./changes-by-order";
 export { CHI_SQUARED_QUANTILE_RANGE, chiSquaredQuantile } from "./chi-squared-quantile";
 export { CHI_SQUARED_RANGE, chiSquaredUpperTail } from "./chi-squared-upper-tail";
 export { describe, type Description } from "./describe";
@@ -27,3 +28,4 @@ export {
   type VariancePartition,
   variancePartition,
 } from "./variance-partition";
+export { Z80 } from "./z80";

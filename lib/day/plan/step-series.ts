@@ -20,6 +20,8 @@ export function seriesOfStep({ name, id, celsius }: Step): readonly MeasuringPoi
   const expected = isRest && celsius !== null ? { value: celsius, interval: null } : null;
   if (WARM.has(name)) points.push(seriesPoint("kettle.temperature", expected));
   if (id === "rest-1") points.push(seriesPoint("mash.ph", null));
+  // At both ends of what draws current.
+  if (id === "weigh-out-1" || name === "clean") points.push(seriesPoint("day.meter", null));
   if (name === "pitch")
     points.push(seriesPoint("fermenter.temperature", celsius === null ? null : { value: celsius, interval: null }));
   return points;

@@ -3,6 +3,7 @@ import { choiceStanding, type ServedFlight, type TastingEntry } from "@/lib/mode
 import type { Choice } from "@/lib/model/tasting/sheet";
 import type { JudgingSession } from "../sync/judging-session";
 import { ChoiceFields } from "./choice-fields";
+import { EnteredByOther } from "./entered-by-other";
 
 interface ChoiceScreenProps {
   readonly session: JudgingSession;
@@ -30,6 +31,7 @@ export function ChoiceScreen({ session, entries, flight, kind, mayWrite }: Choic
       </nav>
       <h1>{flight.title}</h1>
       <Question kind={kind} glasses={flight.glasses} />
+      <EnteredByOther last={standing.last} session={session} />
       {isRead ? (
         <>
           <p className="judging-total mt-4">

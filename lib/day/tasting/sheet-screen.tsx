@@ -1,5 +1,5 @@
 import { useState, type ReactElement } from "react";
-import { sheetStanding, type ServedFlight, type Standing, type TastingEntry } from "@/lib/model/tasting/judge-sheet";
+import { sheetStanding, type ServedFlight, type TastingEntry } from "@/lib/model/tasting/judge-sheet";
 import {
   BLANK_SHEET,
   missingParts,
@@ -9,9 +9,9 @@ import {
   sheetTotal,
   type Sheet,
 } from "@/lib/model/tasting/sheet";
-import type { SheetSaved } from "@/lib/model/tasting/sheet-event";
 import type { JudgingSession } from "../sync/judging-session";
 import { DescriptorPicker } from "./descriptor-picker";
+import { EnteredByOther } from "./entered-by-other";
 import { HandedInSheet } from "./handed-in-sheet";
 import { SheetPartFields } from "./sheet-part";
 import { SheetTurning } from "./sheet-turning";
@@ -44,7 +44,7 @@ export function SheetScreen({ session, entries, flight, at, mayWrite }: SheetScr
           A change was begun. What you handed in before counts until you hand this in again.
         </p>
       ) : null}
-      <EnteredByOther standing={standing} session={session} />
+      <EnteredByOther last={standing.last} session={session} />
       {isRead ? (
         <HandedInSheet
           sheet={standing.payload ?? BLANK_SHEET}
@@ -61,17 +61,6 @@ export function SheetScreen({ session, entries, flight, at, mayWrite }: SheetScr
       <SheetTurning flight={flight} at={at} />
     </>
   );
-}
-
-interface EnteredByOtherProps {
-  readonly standing: Standing<SheetSaved, Sheet>;
-  readonly session: JudgingSession;
-}
-
-/** Tells a judge that somebody else wrote this sheet, from paper. */
-function EnteredByOther({ standing: { last }, session }: EnteredByOtherProps): ReactElement | null {
-  if (last === null || last.actorId === session.snapshot().sheet?.me.id) return null;
-  return <p className="notice mt-2">Entered from your paper sheet by {last.actorName}.</p>;
 }
 
 interface SheetFieldsProps {

@@ -1,6 +1,7 @@
 import { OutOfRangeError } from "@/lib/calc/errors";
 import { fermentationCurve, LOGGED_RANGE, stableGravity } from "@/lib/calc/fermentation";
 import type { FermentationCurve, LoggedGravity, StableGravity } from "@/lib/calc/fermentation";
+import { Z80 } from "@/lib/calc/statistics";
 import { degreesPlato, type DegreesPlato } from "@/lib/calc/units";
 import type { Brew, Prediction } from "../brew";
 import { currentReadings } from "../current-readings";
@@ -10,8 +11,6 @@ import { thinned } from "./thinned";
 
 /** So many readings fix a curve as well as twenty thousand of a probe do. */
 const MOST_FITTED = 400;
-/** Four brews in five lie within so many standard uncertainties. */
-const WITHIN_80 = 1.2816;
 
 /** A reading of the fermenter, with its day after pitching. */
 export interface CellarPoint {
@@ -111,7 +110,7 @@ function originalOf({ readings, predicted }: FermentingBrew): OriginalExtract | 
 function expectedFinalOf({ predicted }: FermentingBrew, { plato }: OriginalExtract): UncertainPlato | null {
   const attenuation = predicted["fermenter.attenuation"];
   if (attenuation === undefined) return null;
-  const sd = plato * ((attenuation.high80 - attenuation.low80) / 2 / WITHIN_80);
+  const sd = plato * ((attenuation.high80 - attenuation.low80) / 2 / Z80);
   return { plato: degreesPlato(finalBy(plato, attenuation)), sd: within(sd) };
 }
 

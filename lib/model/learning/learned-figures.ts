@@ -12,7 +12,7 @@ import { FIGURES, type Equipment, type Figure, type FigureName } from "@/lib/cal
 import { EQUIPMENT_FIELDS } from "../equipment-fields";
 
 /** A change that chance makes less often than this in any of the figures is told. */
-const TOLD_BELOW = 0.01;
+const TOLD_BELOW = 0.05;
 
 /** One figure of a profile with what brews say of it. */
 export interface LearnedRow {

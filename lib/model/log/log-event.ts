@@ -153,6 +153,7 @@ export const MEASURED_KINDS: readonly MeasuredKind[] = [
   "duration",
   "ph",
   "pressure",
+  "energy",
 ];
 
 export function isMeasured(event: EventContent): event is Measured {

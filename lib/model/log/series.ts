@@ -1,7 +1,7 @@
 import type { Dimension } from "@/lib/calc/ledger";
 import { MEASURABLE_IDS, readingRange, type MeasurableId } from "../reading";
 
-export type MeasuredKind = "volume" | "temperature" | "gravity" | "duration" | "ph" | "pressure";
+export type MeasuredKind = "volume" | "temperature" | "gravity" | "duration" | "ph" | "pressure" | "energy";
 
 /** What is read again and again while time goes on, beside the numbers of the ledger that are read once. */
 export const SERIES = {
@@ -12,6 +12,8 @@ export const SERIES = {
   "fermenter.ph": { label: "pH in the fermenter", dimension: "ph", kind: "ph" },
   "fermenter.pressure": { label: "Gauge pressure in the fermenter", dimension: "pressure", kind: "pressure" },
   "package.pressure": { label: "Gauge pressure in the package", dimension: "pressure", kind: "pressure" },
+  // As it stands, at the start of the day and at its end: the difference is the electricity of the day.
+  "day.meter": { label: "Electricity meter", dimension: "energy", kind: "energy" },
 } as const satisfies Readonly<
   Record<string, { readonly label: string; readonly dimension: Dimension; readonly kind: MeasuredKind }>
 >;
@@ -30,7 +32,7 @@ export function isSeries(quantity: LoggedQuantity): quantity is SeriesId {
 /** What a value of a quantity can be, in the unit in which it is sent. */
 export interface LoggedRange {
   readonly kind: MeasuredKind;
-  readonly unit: "L" | "°C" | "°P" | "min" | "pH" | "bar";
+  readonly unit: "L" | "°C" | "°P" | "min" | "pH" | "bar" | "kWh";
   readonly min: number;
   readonly max: number;
 }
@@ -44,6 +46,7 @@ const SERIES_RANGES: Readonly<Record<SeriesId, LoggedRange>> = {
   "fermenter.ph": { kind: "ph", unit: "pH", min: 2, max: 12 },
   "fermenter.pressure": { kind: "pressure", unit: "bar", min: -1, max: 10 },
   "package.pressure": { kind: "pressure", unit: "bar", min: -1, max: 10 },
+  "day.meter": { kind: "energy", unit: "kWh", min: 0, max: 1_000_000 },
 };
 
 export function loggedRange(quantity: LoggedQuantity): LoggedRange {

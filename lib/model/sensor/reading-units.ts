@@ -21,12 +21,14 @@ export const UNITS_OF_KIND = {
   duration: ["min", "s", "h"],
   ph: ["pH"],
   pressure: ["bar", "kPa", "psi"],
+  energy: ["kWh", "Wh", "MJ"],
 } as const satisfies Readonly<Record<MeasuredKind, readonly string[]>>;
 
 export type SensorUnit = (typeof UNITS_OF_KIND)[MeasuredKind][number];
 export const SENSOR_UNITS: readonly SensorUnit[] = Object.values(UNITS_OF_KIND).flat();
 
 const KPA_PER_BAR = 100;
+const MJ_PER_KWH = 3.6;
 
 /** A value in a sensor's unit as the log takes it; the library's own refusal where a conversion does not reach. */
 const TO_LOG: Readonly<Record<SensorUnit, (value: number) => number>> = {
@@ -44,6 +46,9 @@ const TO_LOG: Readonly<Record<SensorUnit, (value: number) => number>> = {
   bar: same,
   kPa: (value) => value / KPA_PER_BAR,
   psi: (value) => barFromPsi(psi(value)),
+  kWh: same,
+  Wh: (value) => value / 1000,
+  MJ: (value) => value / MJ_PER_KWH,
 };
 
 function same(value: number): number {

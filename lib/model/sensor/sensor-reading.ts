@@ -65,6 +65,7 @@ export const TYPICAL_SD: Readonly<Record<MeasuredKind, number>> = {
   duration: 1,
   ph: 0.05,
   pressure: 0.05,
+  energy: 0.05,
 };
 
 export type MeasuredOrRefusal =

@@ -3,7 +3,7 @@ import { QUANTITY_IDS } from "@/lib/calc/ledger";
 import { SERIES_IDS } from "../log/series";
 
 /** Raised when a summary is made otherwise or holds something else, so that those kept count as stale. */
-export const SUMMARY_FORM = "3";
+export const SUMMARY_FORM = "4";
 
 const quantity = z.enum(QUANTITY_IDS);
 const known = z.number().nullable();

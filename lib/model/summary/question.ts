@@ -1,6 +1,6 @@
 import { z } from "zod";
 import type { ComparedAs } from "@/lib/calc/compare";
-import { QUANTITIES, type QuantityId } from "@/lib/calc/ledger";
+import { QUANTITIES, type Dimension, type QuantityId } from "@/lib/calc/ledger";
 import { BREW_STATES } from "../brew";
 import { oneOf, recordId } from "../written";
 
@@ -23,6 +23,7 @@ export const ASKED_QUANTITIES = [
   "fermenter.finalExtract",
   "package.volume",
   "package.alcohol",
+  "day.energy",
 ] as const satisfies readonly QuantityId[];
 
 export const GROUPINGS = ["brewer", "kettle", "kind of kettle", "revision", "shared brew"] as const;
@@ -51,10 +52,12 @@ export const comparisonQuestion = z.strictObject({
 });
 export type ComparisonQuestion = z.output<typeof comparisonQuestion>;
 
+const BY_PLAN: ReadonlySet<Dimension> = new Set<Dimension>(["volume", "minutes", "temperature", "energy"]);
+
 /** Sizes of batches and times differ from kettle to kettle by plan, so they are held against it; a beer is what it is. */
 export function usuallyComparedAs(quantity: QuantityId): ComparedAs {
   const { dimension } = QUANTITIES[quantity];
-  return dimension === "volume" || dimension === "minutes" || dimension === "temperature" ? "difference" : "measured";
+  return BY_PLAN.has(dimension) ? "difference" : "measured";
 }
 
 type Asked = Readonly<Record<string, string | readonly string[] | undefined>>;

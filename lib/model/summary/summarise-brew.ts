@@ -1,18 +1,17 @@
 import { thinCurve, type ComparedRow } from "@/lib/calc/compare";
 import type { BrewEvidence } from "@/lib/calc/learn";
-import { normalQuantile } from "@/lib/calc/statistics";
+import { Z80 } from "@/lib/calc/statistics";
 import type { Brew } from "../brew";
 import { comparisonOf } from "../brew-comparison";
 import { comparedReadings } from "../compared-readings";
 import { planOf } from "../brew-plan";
+import { meterReadings } from "../meter-readings";
 import { isSeries, type SeriesId } from "../log/series";
 import { evidenceOf } from "../learning/brew-evidence";
 import type { SummaryCurve, SummaryFigure, SummaryOfBrew } from "./brew-summary";
 
 /** As many points as a small picture shows. */
 const MOST_POINTS = 48;
-/** Half-width of the central 80 % of a normal distribution, in standard deviations. */
-const Z80 = normalQuantile(0.9);
 const CURVES: readonly SeriesId[] = ["kettle.temperature", "fermenter.temperature", "fermenter.gravity"];
 
 export type SummarisedBrew = Pick<
@@ -30,7 +29,7 @@ export function summariseBrew(brew: SummarisedBrew): {
   readonly evidence: BrewEvidence | null;
 } {
   const plan = planOf(brew);
-  const comparison = plan === null ? null : comparisonOf(plan, comparedReadings(brew));
+  const comparison = plan === null ? null : comparisonOf(plan, comparedReadings(brew), meterReadings(brew));
   const counting = brew.log.readings.filter(({ isVoid }) => !isVoid);
   return {
     summary: {

@@ -1,6 +1,6 @@
 import { specificGravityToPlato } from "@/lib/calc/gravity";
 import { styleDistance, type FigurePlace } from "@/lib/calc/judging";
-import { normalQuantile } from "@/lib/calc/statistics";
+import { Z80 } from "@/lib/calc/statistics";
 import type { Prediction, Predictions } from "../brew";
 import { STYLED_QUANTITIES, styleSpan, type StyledQuantity } from "../style-spans";
 import { STYLES, type Span, type Style } from "../styles";
@@ -16,9 +16,6 @@ export interface BeerFigure {
   /** 80 % interval; null where nothing is known of the uncertainty. */
   readonly interval: { readonly low80: number; readonly high80: number } | null;
 }
-
-/** Half-width of the central 80 % of a normal distribution, in standard deviations. */
-const Z80 = normalQuantile(0.9);
 
 /** What a brew has of the numbers of a style: what was measured, and else what was computed when it was planned. */
 export function figuresOfBrew(summary: SummaryOfBrew | null, predicted: Predictions): readonly BeerFigure[] {

@@ -24,6 +24,8 @@ export interface CountedChoice {
   readonly judgeId: string;
   readonly choice: Choice;
   readonly isRight: boolean;
+  /** Who entered it from paper; null where the judge wrote it. */
+  readonly enteredBy: string | null;
 }
 
 export interface JudgedEntry extends RevealedEntry {

@@ -1,4 +1,5 @@
 import { DESCRIPTOR_IDS, type DescriptorId } from "./descriptors";
+import { byEntry } from "./results-by-entry";
 import type { JudgedEntry, TastingFacts } from "./results-facts";
 import type { EntryResult } from "./results-scored";
 import { scoredResult } from "./results-scored";
@@ -35,9 +36,9 @@ export function feedbackOf({ flights, seed }: TastingFacts): readonly Feedback[]
     .filter(({ kind, entries }) => kind === "scored" && entries.length > 0)
     .flatMap((flight) => {
       const { entries } = scoredResult(flight, seed);
+      const sheetsOf = byEntry(flight.sheets);
       return entries.map((result): Feedback => {
-        const sheets = flight.sheets
-          .filter(({ entryNo }) => entryNo === result.entry.entryNo)
+        const sheets = sheetsOf(result.entry.entryNo)
           .map(({ judgeId, total, sheet }) => ({ seat: seatOf(flight.judges, judgeId), total, sheet }))
           .sort((a, b) => a.seat - b.seat);
         return {

@@ -2,6 +2,7 @@ import { rankCorrelation, type RankCorrelation } from "@/lib/calc/judging";
 import type { Dimension } from "@/lib/calc/ledger";
 import type { DescriptorId } from "./descriptors";
 import type { StyledQuantity } from "../style-spans";
+import { byEntry } from "./results-by-entry";
 import type { FlightFacts } from "./results-facts";
 
 interface Followed {
@@ -58,9 +59,10 @@ function isLevel(entries: readonly FollowedEntry[]): boolean {
 }
 
 function followedEntries({ entries, sheets }: FlightFacts, { quantity, word }: Followed): readonly FollowedEntry[] {
+  const sheetsOf = byEntry(sheets);
   return entries.flatMap(({ entryNo, beer, figures }) => {
     const figure = figures.find((each) => each.quantity === quantity);
-    const own = sheets.filter((sheet) => sheet.entryNo === entryNo);
+    const own = sheetsOf(entryNo);
     if (figure === undefined || own.length === 0) return [];
     const { value: computed, interval } = figure;
     const half80 = interval === null ? null : (interval.high80 - interval.low80) / 2;

@@ -7,6 +7,7 @@ import {
   type IntraclassCorrelation,
   type JudgeEffect,
 } from "@/lib/calc/judging";
+import { byEntry } from "./results-by-entry";
 import type { FlightFacts, JudgedEntry, Seat } from "./results-facts";
 
 /** Means that differ by less are told apart by rounding alone. */
@@ -80,8 +81,10 @@ export function scoredResult(flight: FlightFacts, seed: number): ScoredResult {
 }
 
 function cellsOf({ judges, entries, sheets }: FlightFacts): ScoredCells {
-  const scoring = judges.filter(({ judgeId }) => sheets.some((sheet) => sheet.judgeId === judgeId));
-  const entryNos = entries.map(({ entryNo }) => entryNo).filter((no) => sheets.some(({ entryNo }) => entryNo === no));
+  const wrote = new Set(sheets.map(({ judgeId }) => judgeId));
+  const tasted = new Set(sheets.map(({ entryNo }) => entryNo));
+  const scoring = judges.filter(({ judgeId }) => wrote.has(judgeId));
+  const entryNos = entries.map(({ entryNo }) => entryNo).filter((entryNo) => tasted.has(entryNo));
   const totals = new Map(sheets.map(({ judgeId, entryNo, total }) => [`${judgeId} ${String(entryNo)}`, total]));
   const cell = (judgeId: string, entryNo: number): number | null => totals.get(`${judgeId} ${String(entryNo)}`) ?? null;
   return {
@@ -96,16 +99,18 @@ function rankedEntries(
   table: ScoredCells,
   adjustment: AdjustedForJudge | null,
 ): readonly EntryResult[] {
+  const sheetsOf = byEntry(sheets);
+  const servedOf = byEntry(served);
+  const places = new Map(table.entryNos.map((entryNo, at) => [entryNo, at]));
   const unranked = entries.map((entry) => {
     const { entryNo } = entry;
-    const scores = sheets.flatMap((sheet) => (sheet.entryNo === entryNo ? [sheet.total] : []));
-    const at = table.entryNos.indexOf(entryNo);
+    const scores = sheetsOf(entryNo).map(({ total }) => total);
+    const at = places.get(entryNo) ?? -1;
     const rawMean = scores.length === 0 ? null : scores.reduce((sum, score) => sum + score, 0) / scores.length;
     const adjusted = adjustment?.ok === true ? (adjustment.entries[at] ?? null) : null;
-    const count = served.filter((each) => each.entryNo === entryNo).length;
     return {
       entry,
-      served: count,
+      served: servedOf(entryNo).length,
       scores,
       rawMean,
       adjusted,

@@ -26,14 +26,16 @@ export function tidyRows({ title, flights }: TastingFacts): readonly (readonly C
         ...SHEET_PARTS.map((part) => sheet.scores[part]),
         ...[total, found.join("; ")],
         ...SHEET_PARTS.map((part) => sheet.notes[part]),
-        ...[null, null, null, enteredBy === null ? "no" : "yes"],
+        ...[null, null, null, fromPaper(enteredBy)],
       ];
     });
     const nothing = Array.from({ length: 2 * SHEET_PARTS.length + 7 }, () => null);
-    const choices = flight.choices.map(({ judgeId, choice, isRight }) => [
+    const choices = flight.choices.map(({ judgeId, choice, isRight, enteredBy }) => [
       ...[...start, seatOf(judgeId), ...nothing],
-      ...[choice.glassNo, isRight ? "yes" : "no", choice.note, null],
+      ...[choice.glassNo, isRight ? "yes" : "no", choice.note, fromPaper(enteredBy)],
     ]);
     return [...sheets, ...choices];
   });
 }
+
+const fromPaper = (enteredBy: string | null): "yes" | "no" => (enteredBy === null ? "no" : "yes");

@@ -65,6 +65,8 @@ export interface Tasting extends TastingSummary {
   readonly note: string;
   readonly sharedBrew: { readonly id: string; readonly title: string } | null;
   readonly flights: readonly Flight[];
+  /** When judges with missing sheets were last reminded of them. */
+  readonly remindedAt: Date | null;
   readonly revealedAt: Date | null;
   readonly revealedByName: string | null;
   /** By blind code; null before the reveal. */

@@ -13,6 +13,7 @@ const COLUMN_UNIT: Readonly<Record<MeasuredKind, string>> = {
   duration: "min",
   ph: "pH",
   pressure: "kPa",
+  energy: "kWh",
 };
 
 const KPA_PER_BAR = 100;

@@ -30,7 +30,7 @@ export async function composeMail(id: string, told: Told): Promise<Mail | null> 
     ...(appOrigin === null ? [] : ["", `${appOrigin}${page}`]),
     "",
     "--",
-    `You get this because you take part in a ${"brewId" in notice.payload ? "brew" : "shared brew"} of ${space.name}.`,
+    `You get this because you take part in a ${takesPartIn(notice)} of ${space.name}.`,
     "To get no more mails about changes and reminders, choose so under your account" +
       (stopUrl === null ? "." : `: ${stopUrl}`),
   ];
@@ -41,6 +41,11 @@ export async function composeMail(id: string, told: Told): Promise<Mail | null> 
     text: `${lines.join("\n")}\n`,
     stopUrl,
   };
+}
+
+function takesPartIn({ payload }: Notice): string {
+  if ("brewId" in payload) return "brew";
+  return "tastingId" in payload ? "tasting" : "shared brew";
 }
 
 async function findReader({ spaceId, userId }: Told) {

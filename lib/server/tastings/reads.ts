@@ -58,6 +58,7 @@ export async function findTasting(member: Member, id: string): Promise<Tasting |
     note: row.note,
     sharedBrew: row.sharedBrew,
     flights: row.flights.map((flight) => toFlight(flight, nameOf)),
+    remindedAt: row.remindedAt,
     revealedAt: row.revealedAt,
     revealedByName: row.revealedBy === null ? null : nameOf(row.revealedBy),
     revealed: entries?.map((entry) => toRevealed(entry, nameOf)) ?? null,
@@ -66,7 +67,7 @@ export async function findTasting(member: Member, id: string): Promise<Tasting |
 
 const TASTING = {
   ...SUMMARY,
-  ...{ note: true, revealedAt: true, revealedBy: true },
+  ...{ note: true, remindedAt: true, revealedAt: true, revealedBy: true },
   sharedBrew: { select: { id: true, title: true } },
   flights: {
     select: {

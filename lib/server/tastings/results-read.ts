@@ -35,7 +35,7 @@ export async function findTastingFacts(member: Member, id: string): Promise<Tast
   const summaryOf = new Map(summaries.map(({ id: brewId, summary }) => [brewId, summary]));
   const nameOf = await displayNames(
     member,
-    read.counted.sheets.map(({ actorId }) => actorId),
+    [...read.counted.sheets, ...read.counted.choices].map(({ actorId }) => actorId),
   );
   const seats = seatsOf(tasting);
   return {
@@ -77,13 +77,15 @@ function countedIn(
   flightNo: number,
   nameOf: (userId: string) => string,
 ): Pick<FlightFacts, "sheets" | "choices" | "begun"> {
+  const withWriter = <R extends { readonly flightNo: number; readonly judgeId: string; readonly actorId: string }>(
+    rows: readonly R[],
+  ): readonly (R & { readonly enteredBy: string | null })[] =>
+    rows
+      .filter((row) => row.flightNo === flightNo)
+      .map((row) => ({ ...row, enteredBy: row.actorId === row.judgeId ? null : nameOf(row.actorId) }));
   return {
-    sheets: sheets.flatMap((row) =>
-      row.flightNo === flightNo
-        ? [{ ...row, enteredBy: row.actorId === row.judgeId ? null : nameOf(row.actorId) }]
-        : [],
-    ),
-    choices: choices.filter((row) => row.flightNo === flightNo),
+    sheets: withWriter(sheets),
+    choices: withWriter(choices),
     begun: begun.filter((row) => row.flightNo === flightNo),
   };
 }

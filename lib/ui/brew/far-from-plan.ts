@@ -1,4 +1,5 @@
 import type { Dimension, Interval } from "@/lib/calc/ledger";
+import { Z80 } from "@/lib/calc/statistics";
 import type { Preferences } from "@/lib/model/preferences";
 import { formatDifference } from "../format-difference";
 
@@ -8,8 +9,6 @@ export interface Expected {
   readonly interval: Interval | null;
 }
 
-/** Half the width of an 80 % interval, in standard deviations. */
-const Z80 = 1.2815515655446004;
 /** Beyond this many standard deviations a slip of the pen is likelier than a surprise; common practice, no source. */
 const FAR = 4;
 

@@ -1,7 +1,5 @@
 import type { Interval } from "@/lib/calc/ledger";
-
-/** Half-width of the central 80 % of a normal distribution, in standard deviations. */
-const Z80 = 1.2815515655446004;
+import { Z80 } from "@/lib/calc/statistics";
 
 /** What a standard uncertainty is as an interval, so that measured and planned numbers say alike how sure they are. */
 export function intervalOfSd(value: number | null, sd: number | null): Interval | null {

@@ -11,6 +11,7 @@ const BY_KIND: Readonly<Record<MeasuredKind, readonly Instrument[]>> = {
   duration: ["clock", "other"],
   ph: ["pH meter", "other"],
   pressure: ["pressure gauge", "probe", "other"],
+  energy: ["electricity meter", "other"],
 };
 
 /** What is of fermenting or fermented beer: alcohol bends light as well, so a refractometer alone says nothing of it. */

@@ -12,6 +12,7 @@ const USUAL_SD: Readonly<Record<SeriesId, number>> = {
   "fermenter.ph": 0.05,
   "fermenter.pressure": 0.05,
   "package.pressure": 0.05,
+  "day.meter": 0.05,
 };
 
 /** A measuring point of something that is read again and again; `expected` where the plan says something of this moment. */

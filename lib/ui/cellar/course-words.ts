@@ -1,10 +1,9 @@
 import type { FermentationCurve } from "@/lib/calc/fermentation";
+import { Z80 } from "@/lib/calc/statistics";
 import type { Fermentation } from "@/lib/model/cellar/fermentation";
 import type { Preferences } from "@/lib/model/preferences";
 import { formatQuantity } from "../format-quantity";
 import { dayAfter, spanAfter } from "./day-words";
-
-const WITHIN_80 = 1.2816;
 
 type NoCurve = Extract<FermentationCurve, { ok: false }>["reason"];
 
@@ -25,7 +24,7 @@ export function courseWords(fermentation: Fermentation, preferences: Preferences
     return "Without an original extract, measured or planned, there is no curve to fit.";
   }
   if (!curve.ok) return curve.reason === "too-few-points" ? missingPoints(fermentation) : WHY_NO_CURVE[curve.reason];
-  const half = WITHIN_80 * curve.finalSd;
+  const half = Z80 * curve.finalSd;
   const end = formatQuantity({
     value: curve.finalPlato,
     dimension: "extract",

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { normalCdf, normalQuantile } from "@/lib/calc/statistics";
+import { normalCdf, normalQuantile, Z80 } from "@/lib/calc/statistics";
 import { NORMAL_CRITICAL, T_LEVELS } from "../../reference/critical-values";
 import { expectPrinted } from "../../support/expect-printed";
 import { expectWithin } from "../../support/expect-within";
@@ -42,6 +42,13 @@ describe("normalCdf", () => {
     expect(() => normalCdf(NaN)).toThrow("normal deviate NaN is outside -1000000 to 1000000");
     expect(() => normalCdf(1_000_001)).toThrow("normal deviate 1000001 is outside");
     expect(() => normalCdf(-1_000_001)).toThrow("normal deviate -1000001 is outside");
+  });
+});
+
+describe("Z80", () => {
+  it("is 1.2816 and holds the central four fifths (upper 10 % point of the normal table)", () => {
+    expectPrinted(Z80, "1.2816");
+    expectWithin(normalCdf(Z80) - normalCdf(-Z80), 0.8, 1e-12);
   });
 });
 

@@ -143,11 +143,10 @@ describe("the result of a scored flight", () => {
 
 describe("a triangle", () => {
   const answered = (right: number, wrong: number): FlightFacts => {
-    const choice = { glassNo: 417, note: "" };
-    const choices = [
-      ...Array.from({ length: right }, (_, at) => ({ judgeId: `r${String(at)}`, choice, isRight: true })),
-      ...Array.from({ length: wrong }, (_, at) => ({ judgeId: `w${String(at)}`, choice, isRight: false })),
-    ];
+    const choices = Array.from({ length: right + wrong }, (_, at) => ({
+      ...{ judgeId: `judge ${String(at)}`, choice: { glassNo: 417, note: "" } },
+      ...{ isRight: at < right, enteredBy: null },
+    }));
     return flightOf([], { kind: "triangle", choices });
   };
 
@@ -221,7 +220,9 @@ describe("feedback and export", () => {
   });
 
   it("writes a row for each sheet and each answer, by seat, and every row as wide as its head", () => {
-    const choices = [{ judgeId: "judge 0", choice: { glassNo: 417, note: "sweeter" }, isRight: true }];
+    const choices = [
+      { judgeId: "judge 0", choice: { glassNo: 417, note: "sweeter" }, isRight: true, enteredBy: "The steward" },
+    ];
     const rows = tidyRows(
       factsOf(
         flightOf([
@@ -237,12 +238,8 @@ describe("feedback and export", () => {
     );
     expect(first).toMatchObject({ seat: 1, entry: 401, beer: "Beer 401", total_points: 30, flavour_points: 20 });
     expect(last).toMatchObject({
-      kind: "triangle",
-      seat: 1,
-      entry: null,
-      glass: 417,
-      is_right: "yes",
-      note: "sweeter",
+      ...{ kind: "triangle", seat: 1, entry: null, glass: 417 },
+      ...{ is_right: "yes", note: "sweeter", from_paper: "yes" },
     });
     expect(csvText([TIDY_COLUMNS, ...rows])).not.toContain("Judge 0");
   });

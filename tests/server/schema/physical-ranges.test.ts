@@ -32,6 +32,9 @@ describe("a reading", () => {
     ["duration below nothing", { kind: "duration", unit: "min", value: -1 }],
     ["pH 15", { kind: "ph", unit: "pH", value: 15 }],
     ["pressure below vacuum", { kind: "pressure", unit: "kPa", value: -102 }],
+    ["energy below nothing", { kind: "energy", unit: "kWh", value: -0.1 }],
+    ["energy in joules", { kind: "energy", unit: "J", value: 3.6e6 }],
+    ["a value of a note", { kind: "note", unit: "kWh", value: 5 }],
     ["kind unheard of", { kind: "mood" }],
     ["before there were any", { occurred_at: new Date("1999-12-31T00:00:00Z") }],
     ["correction of nothing", { kind: "correct" }],
@@ -48,6 +51,7 @@ describe("a reading", () => {
     ["duration", "min", 100000],
     ["ph", "pH", 14],
     ["pressure", "kPa", -101],
+    ["energy", "kWh", 1_000_000],
   ])("is taken at the end of the range: %s, %s, %d", async (kind, unit, value) => {
     await insert(here, "brew_event", { ...eventRow(rows.brew, HERE.userId), kind, unit, value });
   });

@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { sheetStanding } from "@/lib/model/tasting/judge-sheet";
+import { choiceStanding, sheetStanding } from "@/lib/model/tasting/judge-sheet";
 import { tastingResults } from "@/lib/model/tasting/results";
 import { inSpace } from "@/lib/server/db";
 import { listJudgedFlights } from "@/lib/server/tastings/results-history";
 import { findTastingFacts } from "@/lib/server/tastings/results-read";
-import { enterPaperSheet } from "@/lib/server/tastings/sheets-paper";
+import { enterPaperChoice, enterPaperSheet } from "@/lib/server/tastings/sheets-paper";
 import { findSheetProgress } from "@/lib/server/tastings/sheets-progress";
 import { findJudgeSheet } from "@/lib/server/tastings/sheets-read";
 import { newClub } from "../../support/club";
@@ -51,7 +51,7 @@ describe("results of a tasting", () => {
     expect([await seen(organiser), await seen(first), await seen(second)]).toEqual([0, 5, 4]);
   });
 
-  it("let the steward alone see how many sheets are in, and no points", async () => {
+  it("let steward and organisers see how many sheets are in, and no points", async () => {
     const { steward, organiser, first, tastingId, judges } = await judged();
     const progress = await findSheetProgress(steward, tastingId);
     const of = (judgeId: string, flightNo: number) =>
@@ -60,7 +60,7 @@ describe("results of a tasting", () => {
     expect(of(judges[1]?.userId ?? "", 1)).toMatchObject({ toCome: 3, handedIn: 2, begun: 1 });
     expect(of(judges[1]?.userId ?? "", 3)).toMatchObject({ toCome: 1, handedIn: 0, begun: 0 });
     expect(JSON.stringify(progress)).not.toMatch(/total|payload|points/);
-    expect(await findSheetProgress(organiser, tastingId)).toBeNull();
+    expect(await findSheetProgress(organiser, tastingId)).toEqual(progress);
     expect(await findSheetProgress(first, tastingId)).toBeNull();
   });
 
@@ -118,6 +118,22 @@ describe("a sheet from paper", () => {
     const { last, handedIn } = sheetStanding(sheet?.entries ?? [], 401);
     expect(handedIn).toEqual(sheetOf(33));
     expect(last?.actorId).toBe(judging.steward.userId);
+  });
+
+  it("of a triangle counts as well, and judge and export are told that the steward entered it", async () => {
+    const judging = await newJudging();
+    const { judges, steward, tastingId, glasses } = judging;
+    const [judge] = judges;
+    if (judge === undefined) throw new Error("a judge joined");
+    const glassNo = glasses(0, 2)[1] ?? 0;
+    await enterPaperChoice(steward, tastingId, { judgeId: judge.userId, flightNo: 2, glassNo, note: "" });
+    const { last, handedIn } = choiceStanding((await findJudgeSheet(judge, tastingId))?.entries ?? [], 2);
+    expect(handedIn).toEqual({ glassNo, note: "" });
+    expect(last).toMatchObject({ actorId: steward.userId, actorName: steward.displayName });
+    await reveal(judging);
+    const facts = await findTastingFacts(judge, tastingId);
+    const choices = facts?.flights.flatMap((flight) => flight.choices);
+    expect(choices).toMatchObject([{ isRight: true, enteredBy: steward.displayName }]);
   });
 
   it("is refused from anybody but the steward, and of an entry that the judge was not served", async () => {

@@ -1,6 +1,14 @@
-import { compareLedger, differenceCauses, RECONCILIATION_RANGE, reconcile, reconcileLinear } from "../../compare";
+import {
+  compareLedger,
+  differenceCauses,
+  meterEnergy,
+  RECONCILIATION_RANGE,
+  reconcile,
+  reconcileLinear,
+} from "../../compare";
 import { rangeOf } from "../../compare/latest-readings";
 import { intervals } from "../../ledger";
+import { kilowattHours } from "../../units";
 import { EXAMPLE_BREW, EXAMPLE_LEDGER } from "./example-brew";
 import type { FunctionInput, FunctionRecord } from "./function-record";
 
@@ -56,6 +64,28 @@ export const COMPARE_FUNCTIONS: readonly FunctionRecord[] = [
     validRange: "Gravities of wort from 0 to 35 °P, of beer from −9 °P.",
     call: differenceCauses,
     example: [{ ledger: EXAMPLE_LEDGER, intervals: intervals(EXAMPLE_BREW), readings: READINGS }],
+  },
+  {
+    id: "compare/meterEnergy",
+    words:
+      "The electricity of a brew day from a meter that was read at its start and at its end: the last reading less the first. Readings between them only say whether the meter ran on; one that runs back gives no answer. Whatever else hangs on the same meter is in it.",
+    equation: "E = last − first; s² = s(last)² + s(first)²",
+    inputs: [
+      { at: "0.0.value", label: "Meter at the start", ...kilowattHours.range },
+      { at: "0.0.sd", label: "Meter at the start, standard uncertainty", ...kilowattHours.range },
+      { at: "0.1.value", label: "Meter at the end", ...kilowattHours.range },
+      { at: "0.1.sd", label: "Meter at the end, standard uncertainty", ...kilowattHours.range },
+    ],
+    gives: "energy and its standard uncertainty, kWh; or why there is none",
+    sources: ["jcgm-100-2008"],
+    validRange: "Up to 1000 readings from 0 to 1 000 000 kWh.",
+    call: meterEnergy,
+    example: [
+      [
+        { value: 8041.2, sd: 0.05 },
+        { value: 8048.7, sd: 0.05 },
+      ],
+    ],
   },
   {
     id: "compare/reconcile",

@@ -84,11 +84,12 @@ export const LEARN_BREW_FUNCTIONS: readonly FunctionRecord[] = [
   {
     id: "learn/driftTest",
     words:
-      "Whether a figure of a kettle is another from some brew on: a new crush, pump or whirlpool, scale on the element. Of all brews the one with the clearest difference before and after is named, with the probability of one as clear by chance, at any brew. Each figure is tested with the others as all brews find them, so a change shows in those it cannot be told from as well. It does not say why.",
-    equation: "max |(behind − before) / sd| over all places; p from the chain of normal integrals",
+      "Whether a figure of a kettle is another from some brew on: a new crush, pump or whirlpool, scale on the element. Of all brews the one with the clearest difference before and after is named, with the probability of one as clear by chance, at any brew: by the errors of the readings, and for all figures together by the order of the brews as well, whichever is the more probable. Each figure is tested with the others as all brews find them, so a change shows in those it cannot be told from as well. It does not say why.",
+    equation:
+      "max |(behind − before) / sd| over all places; p from the chain of normal integrals, and as the share of orders with one as clear",
     inputs: inEvidence("0.brews.0"),
     gives: "for each figure the likeliest change, its size and error, and how probable it is by chance",
-    sources: ["hawkins-1977", "gelman-2013"],
+    sources: ["hawkins-1977", "antoch-huskova-2001", "westfall-young-1993", "gelman-2013"],
     validRange: "Up to 400 brews; figures with at least three brews that tell of them.",
     call: driftTest,
     example: [{ equipment, brews: BREWS }],

@@ -1,5 +1,6 @@
 import {
   changePoint,
+  changesByOrder,
   describe,
   GRUBBS_RANGE,
   grubbs,
@@ -130,6 +131,18 @@ export const STATISTICS_FUNCTIONS: readonly FunctionRecord[] = [
     validRange: "2 to 400 values.",
     call: changePoint,
     example: [KETTLES],
+  },
+  {
+    id: "statistics/changesByOrder",
+    words:
+      "How probable a step as clear as the clearest of each sequence is, at any place and in any of the sequences, when the order says nothing. All orders are tried, or 2000 of them; nothing is supposed of the errors, so wrong readings do not look like a change. Few values have few orders: with four no step is rarer than one in twelve.",
+    equation: "p = orders in which max over sequences and places of |x̄ behind − x̄ before| / s is as large / all orders",
+    inputs: unit("0.0"),
+    gives: "a probability for each sequence, for all sequences and places together",
+    sources: ["antoch-huskova-2001", "westfall-young-1993"],
+    validRange: "Up to 40 sequences of 2 to 400 values.",
+    call: changesByOrder,
+    example: [[KETTLES]],
   },
   {
     id: "statistics/randomEffects",

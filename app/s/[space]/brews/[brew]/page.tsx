@@ -10,6 +10,8 @@ import { dropBrewAction, moveBrewAction, recordReadingAction } from "./actions";
 import { BrewLots } from "./brew-lots";
 import { BrewTastings } from "./brew-tastings";
 import { DropSection } from "./drop-section";
+import { logAction } from "./log-action";
+import { MeterSection } from "./meter-section";
 import { PlanBehindNotice } from "./plan-behind-notice";
 import { ReadingLog } from "./reading-log";
 import { RunSheet } from "./run-sheet";
@@ -56,13 +58,8 @@ export default async function BrewPage({ params }: BrewPageProps) {
       </section>
       <div className="grid gap-x-12 gap-y-10 lg:grid-cols-[minmax(0,3fr)_minmax(0,2fr)]">
         <div>
-          <RunSheet
-            home={home}
-            brew={brew}
-            plan={plan}
-            preferences={preferences}
-            record={recordReadingAction.bind(null, space)}
-          />
+          <RunSheet {...{ home, brew, plan, preferences }} record={recordReadingAction.bind(null, space)} />
+          <MeterSection brew={brew} preferences={preferences} record={logAction.bind(null, space, id)} />
         </div>
         <aside aria-label="The day so far">
           {plan === null ? null : <TemperatureChart brew={brew} ledger={plan.ledger} preferences={preferences} />}

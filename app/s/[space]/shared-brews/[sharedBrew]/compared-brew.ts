@@ -2,6 +2,7 @@ import type { ComparedRow, LedgerComparison } from "@/lib/calc/compare";
 import type { QuantityId } from "@/lib/calc/ledger";
 import type { Brew } from "@/lib/model/brew";
 import { comparisonOf } from "@/lib/model/brew-comparison";
+import { meterReadings } from "@/lib/model/meter-readings";
 import { comparedReadings } from "@/lib/model/compared-readings";
 import { planOf } from "@/lib/model/brew-plan";
 
@@ -23,7 +24,7 @@ export function comparedBrews(brews: readonly Brew[]): readonly ComparedBrew[] {
       return {
         brew,
         name: isOnly ? brew.brewerName : `${brew.brewerName}, ${brew.equipmentName}`,
-        comparison: plan === null ? null : comparisonOf(plan, comparedReadings(brew)),
+        comparison: plan === null ? null : comparisonOf(plan, comparedReadings(brew), meterReadings(brew)),
       };
     })
     .sort((a, b) => a.name.localeCompare(b.name, "en-GB"));

@@ -1,7 +1,7 @@
 import type { Metadata } from "next";
 import Link from "next/link";
-import { roleMay } from "@/lib/model/roles";
 import { judgingPath } from "@/lib/model/tasting/tasting";
+import { findSheetProgress, type SheetProgress } from "@/lib/server/tastings/sheets-progress";
 import { FlightList } from "./flight-list";
 import { readTasting } from "./read-tasting";
 import { RevealedTable } from "./revealed-table";
@@ -20,12 +20,12 @@ export async function generateMetadata({ params }: TastingPageProps): Promise<Me
 
 export default async function TastingPage({ params }: TastingPageProps) {
   const { space, tasting: id } = await params;
-  const { member, tasting, isSteward } = await readTasting(space, id);
+  const { member, tasting, isSteward, organises } = await readTasting(space, id);
   const home = `/s/${space}`;
-  const organises = roleMay(member.role, "organise");
+  const missing = missingSheets((await findSheetProgress(member, id)) ?? []);
   return (
     <>
-      <TastingHeading home={home} tasting={tasting} isSteward={isSteward} page="tasting" />
+      <TastingHeading home={home} {...{ tasting, isSteward, organises }} page="tasting" />
       {tasting.note === "" ? null : <p className="mt-4">{tasting.note}</p>}
       <TastingCautions />
       <FlightList
@@ -34,7 +34,7 @@ export default async function TastingPage({ params }: TastingPageProps) {
         tasting={tasting}
         ownId={member.userId}
       />
-      <TastingMoves at={{ space, id }} state={tasting.state} isSteward={isSteward} organises={organises} />
+      <TastingMoves at={{ space, id }} state={tasting.state} {...{ isSteward, organises, missing }} />
       <RevealedTable home={home} tasting={tasting} />
       {tasting.state === "revealed" ? (
         <p className="mt-4">
@@ -45,4 +45,9 @@ export default async function TastingPage({ params }: TastingPageProps) {
       ) : null}
     </>
   );
+}
+
+/** So many sheets are not in; nobody but the steward and organisers is told of any. */
+function missingSheets(progress: readonly SheetProgress[]): number {
+  return progress.reduce((sum, { toCome, handedIn }) => sum + toCome - handedIn, 0);
 }

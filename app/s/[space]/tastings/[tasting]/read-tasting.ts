@@ -1,5 +1,6 @@
 import { notFound } from "next/navigation";
 import { cache } from "react";
+import { roleMay } from "@/lib/model/roles";
 import { requireMember } from "@/lib/server/session";
 import { findPreparation } from "@/lib/server/tastings/preparation";
 import { findTasting } from "@/lib/server/tastings/reads";
@@ -8,7 +9,8 @@ import { findTasting } from "@/lib/server/tastings/reads";
 export const readTasting = cache(async (space: string, id: string) => {
   const member = await requireMember(space);
   const tasting = (await findTasting(member, id)) ?? notFound();
-  return { member, tasting, isSteward: tasting.stewardId === member.userId };
+  const organises = roleMay(member.role, "organise");
+  return { member, tasting, isSteward: tasting.stewardId === member.userId, organises };
 });
 
 /** All that the steward knows; for anybody else there is no such page. */

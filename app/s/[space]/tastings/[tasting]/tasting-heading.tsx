@@ -6,14 +6,16 @@ interface TastingHeadingProps {
   readonly home: string;
   readonly tasting: Tasting;
   readonly isSteward: boolean;
+  /** Of the reader: organisers follow how many sheets are in. */
+  readonly organises?: boolean;
   readonly page: "tasting" | "prepare" | "pour" | "labels" | "sheets-to-print" | "paper" | "results";
 }
 
 /** Which tasting this is and where it stands; and the pages that the reader has of it. */
-export function TastingHeading({ home, tasting, isSteward, page }: TastingHeadingProps) {
+export function TastingHeading({ home, tasting, isSteward, organises = false, page }: TastingHeadingProps) {
   const { id, title, state, heldOn, stewardName, sharedBrew } = tasting;
   const own = `${home}/tastings/${id}`;
-  const pages = pagesOf(own, state, isSteward);
+  const pages = pagesOf(own, state, { isSteward, organises });
   return (
     <header>
       <h1>{title}</h1>
@@ -47,7 +49,11 @@ export function TastingHeading({ home, tasting, isSteward, page }: TastingHeadin
 }
 
 /** The pages of a tasting that the reader has, as it stands now. */
-function pagesOf(own: string, state: Tasting["state"], isSteward: boolean) {
+function pagesOf(
+  own: string,
+  state: Tasting["state"],
+  { isSteward, organises }: { readonly isSteward: boolean; readonly organises: boolean },
+) {
   return [
     { id: "tasting", href: own, text: "Tasting", isShown: true },
     { id: "prepare", href: `${own}/prepare`, text: "Preparation", isShown: isSteward },
@@ -64,7 +70,7 @@ function pagesOf(own: string, state: Tasting["state"], isSteward: boolean) {
       id: "results",
       href: `${own}/results`,
       text: "Results",
-      isShown: state === "revealed" || (isSteward && state !== "draft"),
+      isShown: state === "revealed" || ((isSteward || organises) && state !== "draft"),
     },
   ].filter(({ isShown }) => isShown);
 }

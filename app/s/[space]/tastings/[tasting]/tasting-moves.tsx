@@ -7,6 +7,8 @@ interface TastingMovesProps {
   readonly state: TastingState;
   readonly isSteward: boolean;
   readonly organises: boolean;
+  /** Sheets that are not in. */
+  readonly missing: number;
 }
 
 const SURE = { sure: "yes" } as const;
@@ -15,7 +17,7 @@ const SURE = { sure: "yes" } as const;
  * How a tasting goes on once it is open: its steward or an organiser closes it, an organiser reveals it.
  * Each question has a key of its own: the next one must not stand open because the one before it did.
  */
-export function TastingMoves({ at: { space, id }, state, isSteward, organises }: TastingMovesProps) {
+export function TastingMoves({ at: { space, id }, state, isSteward, organises, missing }: TastingMovesProps) {
   if (state === "open" && (isSteward || organises)) {
     return (
       <MoveForm
@@ -26,8 +28,8 @@ export function TastingMoves({ at: { space, id }, state, isSteward, organises }:
         hidden={SURE}
         action={closeTastingAction.bind(null, space, id)}
       >
-        Judges write no new sheets from then on; what they wrote without a network, and paper sheets, still come in
-        until the reveal. This cannot be taken back.
+        {missingWords(missing)} Judges write no new sheets from then on; what they wrote without a network, and paper
+        sheets, still come in until the reveal. This cannot be taken back.
       </MoveForm>
     );
   }
@@ -42,8 +44,13 @@ export function TastingMoves({ at: { space, id }, state, isSteward, organises }:
       hidden={SURE}
       action={revealTastingAction.bind(null, space, id)}
     >
-      Everybody of the club then sees which entry is which beer, and brewers and judges are told. Sheets that are not in
-      by now count as missing. It is noted that you did it, and it cannot be taken back.
+      {missingWords(missing)} Everybody of the club then sees which entry is which beer, and brewers and judges are
+      told. Sheets that are not in by now count as missing. It is noted that you did it, and it cannot be taken back.
     </MoveForm>
   );
+}
+
+function missingWords(missing: number): string {
+  if (missing === 0) return "All sheets are in.";
+  return missing === 1 ? "One sheet is not in yet." : `${String(missing)} sheets are not in yet; Results tells whose.`;
 }

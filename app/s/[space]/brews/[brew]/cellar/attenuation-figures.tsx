@@ -7,13 +7,12 @@ import {
   type Extracts,
 } from "@/lib/calc/alcohol";
 import type { Dimension } from "@/lib/calc/ledger";
+import { Z80 } from "@/lib/calc/statistics";
 import { degreesPlato } from "@/lib/calc/units";
 import { lastGravity } from "@/lib/model/cellar/fermentation";
 import { ExplainedCall } from "@/lib/ui/explained-call";
 import { Quantity } from "@/lib/ui/quantity";
 import type { CellarPart } from "./cellar-part";
-
-const WITHIN_80 = 1.2816;
 
 interface CourseFigure {
   readonly label: string;
@@ -65,7 +64,7 @@ export function AttenuationFigures({ fermentation, preferences }: Pick<CellarPar
 }
 
 function around(value: number, sd: number) {
-  return { low80: value - WITHIN_80 * sd, high80: value + WITHIN_80 * sd };
+  return { low80: value - Z80 * sd, high80: value + Z80 * sd };
 }
 
 function Line(props: { readonly label: string; readonly children: ReactNode; readonly explained?: ReactNode }) {

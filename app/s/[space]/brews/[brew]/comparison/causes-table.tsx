@@ -1,4 +1,5 @@
 import type { CauseId, QuantityCauses } from "@/lib/calc/compare";
+import { Z80 } from "@/lib/calc/statistics";
 import { causedNoun, causeLabel } from "@/lib/model/difference-sentence";
 import type { Preferences } from "@/lib/model/preferences";
 import { differenceAmount, type DifferenceAmount } from "@/lib/ui/brew/difference-amount";
@@ -93,9 +94,6 @@ interface RowProps {
   readonly isSum?: boolean;
   readonly onExplain?: (quantity: QuantityCauses["quantity"]) => void;
 }
-
-/** Half-width of the central 80 % of a normal distribution, in standard deviations. */
-const Z80 = 1.2815515655446004;
 
 function Row({ label, columns, isSum, onExplain }: RowProps) {
   return (

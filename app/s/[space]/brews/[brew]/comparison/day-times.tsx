@@ -1,4 +1,3 @@
-import type { Ledger } from "@/lib/calc/ledger";
 import { brewTimes, type StretchTime } from "@/lib/model/brew-times";
 import type { Brew } from "@/lib/model/brew";
 import type { Preferences } from "@/lib/model/preferences";
@@ -7,12 +6,11 @@ import { Quantity } from "@/lib/ui/quantity";
 
 interface DayTimesProps {
   readonly brew: Brew;
-  readonly ledger: Ledger;
   readonly preferences: Preferences;
 }
 
-/** When each stretch of the day was planned and when it was, by the steps that were confirmed; and the electricity. */
-export function DayTimes({ brew, ledger, preferences }: DayTimesProps) {
+/** When each stretch of the day was planned and when it was, by the steps that were confirmed. */
+export function DayTimes({ brew, preferences }: DayTimesProps) {
   const times = brewTimes(brew);
   if (times.length === 0) return null;
   const minutes = (value: number | null) => (
@@ -32,12 +30,8 @@ export function DayTimes({ brew, ledger, preferences }: DayTimesProps) {
   ];
   return (
     <section aria-labelledby="times" className="mt-10">
-      <h2 id="times">Times and energy</h2>
-      <p className="mt-1 mb-3 text-muted">
-        Minutes, by the steps that were confirmed, counted from the first of them. Electricity planned:{" "}
-        <Quantity value={ledger.quantities["day.energy"]} dimension="energy" preferences={preferences} />. Nobody reads
-        a meter in this log, so there is nothing measured to set beside it.
-      </p>
+      <h2 id="times">Times</h2>
+      <p className="mt-1 mb-3 text-muted">Minutes, by the steps that were confirmed, counted from the first of them.</p>
       <DataTable
         caption="Times of the brew day, planned and as confirmed"
         captionHidden

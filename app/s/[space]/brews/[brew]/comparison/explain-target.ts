@@ -3,6 +3,7 @@ import { planOf } from "@/lib/model/brew-plan";
 import { explainDerived } from "@/lib/ui/brew/explain-derived";
 import { explainDifference } from "@/lib/ui/brew/explain-difference";
 import { explainExtract } from "./explain-extract";
+import { explainMeter } from "./explain-meter";
 import { explainCause } from "./explain-cause";
 import { explainReading } from "./explain-reading";
 import { explainReconciled } from "./explain-reconciled";
@@ -19,6 +20,7 @@ export function explainTarget(target: ExplainedTarget, explained: Explained): Ex
   if (row === undefined || row.measured === null) return null;
   if (column === "reconciled") return explainReconciled(row, explained);
   if (column === "difference") return explainDifference(row, explained.preferences);
+  if (id === "day.energy") return explainMeter(row, explained);
   return row.derived ? explainDerived(row, explained.comparison.rows) : explainReading(row, explained);
 }
 

@@ -6,9 +6,11 @@ import { requireMember } from "@/lib/server/session";
 import { BrewHeading } from "@/lib/ui/brew/brew-heading";
 import { causesOf, comparisonOf } from "@/lib/model/brew-comparison";
 import { comparedReadings } from "@/lib/model/compared-readings";
+import { meterReadings } from "@/lib/model/meter-readings";
 import { planOf } from "@/lib/model/brew-plan";
 import { Notice } from "@/lib/ui/notice";
 import { ComparisonView } from "./comparison-view";
+import { DayEnergy } from "./day-energy";
 import { DayTimes } from "./day-times";
 import { askedFor } from "./explained-target";
 import { FermentationCourse } from "./fermentation-course";
@@ -35,7 +37,7 @@ export default async function ComparisonPage({ params, searchParams }: Compariso
   const brew = await readBrew(space, id);
   const plan = planOf(brew);
   const readings = comparedReadings(brew);
-  const comparison = plan === null ? null : comparisonOf(plan, readings);
+  const comparison = plan === null ? null : comparisonOf(plan, readings, meterReadings(brew));
   const causes = plan === null ? [] : causesOf(plan, readings);
   return (
     <>
@@ -63,7 +65,8 @@ export default async function ComparisonPage({ params, searchParams }: Compariso
               <FermentationCourse brew={brew} preferences={preferences} />
             </div>
           </section>
-          <DayTimes brew={brew} ledger={plan.ledger} preferences={preferences} />
+          <DayTimes brew={brew} preferences={preferences} />
+          <DayEnergy brew={brew} rows={comparison.rows} plan={plan} preferences={preferences} />
         </>
       )}
     </>

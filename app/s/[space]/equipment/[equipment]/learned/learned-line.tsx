@@ -73,8 +73,8 @@ function DriftWords(props: Shown & { readonly drift: Drift; readonly titles: rea
   return (
     <p className="text-sm text-accent">
       It seems to have changed at “{titles[drift.after] ?? "a brew"}”: from <Quantity value={drift.before} {...shown} />{" "}
-      to <Quantity value={drift.behind} {...shown} />. That is a reason to look, not a finding: about one steady kettle
-      in ten shows as much. If something was changed at the kettle, let the brews count from then on.
+      to <Quantity value={drift.behind} {...shown} />. Chance shows as much in fewer than one steady kettle of twenty;
+      it does not say why. If something was changed at the kettle, let the brews count from then on.
     </p>
   );
 }

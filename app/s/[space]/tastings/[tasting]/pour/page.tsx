@@ -21,10 +21,10 @@ export async function generateMetadata(props: PourPageProps): Promise<Metadata> 
 }
 
 export default async function PourPage(props: PourPageProps) {
-  const { tasting, isSteward, flights, space } = await readPour(props);
+  const { tasting, isSteward, organises, flights, space } = await readPour(props);
   return (
     <>
-      <TastingHeading home={`/s/${space}`} tasting={tasting} isSteward={isSteward} page="pour" />
+      <TastingHeading home={`/s/${space}`} tasting={tasting} {...{ isSteward, organises }} page="pour" />
       <div className="mt-4">
         <Caution>
           Pour small glasses of one size, 40 to 60 mL, and put water and something to spit into on every table. Wash

@@ -29,7 +29,7 @@ export default async function PreparePage({ params }: PreparePageProps) {
           can read.
         </Notice>
       </div>
-      <PreparedFlights home={`${home}/tastings/${id}/prepare`} flights={flights} />
+      <PreparedFlights home={`${home}/tastings/${id}/prepare`} flights={flights} isDraft={tasting.state === "draft"} />
       {tasting.state === "draft" ? <DraftForms at={{ space, id }} tasting={tasting} lockVersion={lockVersion} /> : null}
     </>
   );

@@ -6,10 +6,12 @@ interface PreparedFlightsProps {
   /** Of the preparation. */
   readonly home: string;
   readonly flights: readonly PreparedFlight[];
+  /** Whether it can still be opened: nothing is missing of what was. */
+  readonly isDraft: boolean;
 }
 
 /** The flights with what is still missing, for the steward. */
-export function PreparedFlights({ home, flights }: PreparedFlightsProps) {
+export function PreparedFlights({ home, flights, isDraft }: PreparedFlightsProps) {
   return (
     <section aria-labelledby="flights" className="mt-6">
       <h2 id="flights" className="mb-2">
@@ -28,8 +30,8 @@ export function PreparedFlights({ home, flights }: PreparedFlightsProps) {
               {FLIGHT_KIND_WORDS[kind]}: {counted(entries.length, "entry", "entries")},{" "}
               {counted(judges.length, "judge", "judges")}, {counted(pourers.length, "pourer", "pourers")}.
             </p>
-            {obstacles.length === 0 ? <p>Ready to be opened.</p> : null}
-            {obstacles.map((obstacle) => (
+            {isDraft && obstacles.length === 0 ? <p>Ready to be opened.</p> : null}
+            {(isDraft ? obstacles : []).map((obstacle) => (
               <p key={obstacle} className="text-muted">
                 Still missing: {obstacle}
               </p>

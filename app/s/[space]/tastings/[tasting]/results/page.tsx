@@ -3,11 +3,13 @@ import Link from "next/link";
 import { tastingResults } from "@/lib/model/tasting/results";
 import { findTastingFacts } from "@/lib/server/tastings/results-read";
 import { findSheetProgress } from "@/lib/server/tastings/sheets-progress";
+import { remindJudgesAction } from "../actions";
 import { readTasting } from "../read-tasting";
 import { TastingHeading } from "../tasting-heading";
 import { DifferenceSection } from "./difference-section";
 import { FollowedSection } from "./followed-section";
 import { ProgressTable } from "./progress-table";
+import { RemindForm } from "./remind-form";
 import { ScoredSection } from "./scored-section";
 
 interface ResultsPageProps {
@@ -21,17 +23,23 @@ export async function generateMetadata({ params }: ResultsPageProps): Promise<Me
 
 export default async function ResultsPage({ params }: ResultsPageProps) {
   const { space, tasting: id } = await params;
-  const { member, tasting, isSteward } = await readTasting(space, id);
+  const { member, tasting, isSteward, organises } = await readTasting(space, id);
   const facts = await findTastingFacts(member, id);
   const own = `/s/${space}/tastings/${id}`;
-  const heading = <TastingHeading home={`/s/${space}`} tasting={tasting} isSteward={isSteward} page="results" />;
+  const heading = <TastingHeading home={`/s/${space}`} {...{ tasting, isSteward, organises }} page="results" />;
   if (facts === null) {
     const progress = await findSheetProgress(member, id);
     return (
       <>
         {heading}
         <p className="mt-4">There are results once the entries have been revealed; nobody sees points before that.</p>
-        {progress === null ? null : <ProgressTable home={own} tasting={tasting} progress={progress} />}
+        {progress === null ? null : (
+          <ProgressTable
+            home={own}
+            {...{ tasting, isSteward, progress }}
+            reminder={<RemindForm remindedAt={tasting.remindedAt} action={remindJudgesAction.bind(null, space, id)} />}
+          />
+        )}
       </>
     );
   }

@@ -1,4 +1,5 @@
 import Link from "next/link";
+import type { ReactNode } from "react";
 import type { Tasting } from "@/lib/model/tasting/tasting";
 import type { SheetProgress } from "@/lib/server/tastings/sheets-progress";
 import { DataTable, type DataColumn } from "@/lib/ui/data-table";
@@ -7,11 +8,15 @@ interface ProgressTableProps {
   /** Of the tasting. */
   readonly home: string;
   readonly tasting: Tasting;
+  /** Paper is the steward’s. */
+  readonly isSteward: boolean;
+  /** Reminds judges of what is missing. */
+  readonly reminder: ReactNode;
   readonly progress: readonly SheetProgress[];
 }
 
-/** How many sheets are in, for the steward: who is still writing, and never what. */
-export function ProgressTable({ home, tasting, progress }: ProgressTableProps) {
+/** How many sheets are in, for the steward and organisers: who is still writing, and never what. */
+export function ProgressTable({ home, tasting, isSteward, progress, reminder }: ProgressTableProps) {
   const titles = new Map(tasting.flights.map(({ flightNo, title }) => [flightNo, title]));
   const columns: readonly DataColumn<SheetProgress>[] = [
     { id: "judge", label: "Judge", cell: ({ name }) => name },
@@ -23,7 +28,14 @@ export function ProgressTable({ home, tasting, progress }: ProgressTableProps) {
       cell: ({ handedIn, toCome }) => `${String(handedIn)} of ${String(toCome)}`,
     },
     { id: "begun", label: "Begun", isNumber: true, cell: ({ begun }) => begun },
+    {
+      id: "missing",
+      label: "Missing",
+      isNumber: true,
+      cell: (row) => (row.handedIn < row.toCome ? <strong>{row.toCome - row.handedIn}</strong> : 0),
+    },
   ];
+  const takesSheets = tasting.state === "open" || tasting.state === "closed";
   const toCome = progress.reduce((sum, row) => sum + row.toCome, 0);
   const handedIn = progress.reduce((sum, row) => sum + row.handedIn, 0);
   return (
@@ -39,7 +51,8 @@ export function ProgressTable({ home, tasting, progress }: ProgressTableProps) {
         records={progress}
         keyOf={({ flightNo, judgeId }) => `${String(flightNo)} ${judgeId}`}
       />
-      {tasting.state === "open" || tasting.state === "closed" ? (
+      {takesSheets && handedIn < toCome ? reminder : null}
+      {takesSheets && isSteward ? (
         <p className="mt-3">
           <Link className="target" href={`${home}/paper`}>
             Enter sheets from paper
