@@ -1,6 +1,6 @@
 import "server-only";
 import { NOBODY } from "../nobody";
-import { inSpace } from "../db";
+import { directory, inSpace } from "../db";
 import { MADE_WITH } from "./made-with";
 import { remakeSummary } from "./remake";
 import { noteError } from "../note-error";
@@ -8,6 +8,14 @@ import { noteError } from "../note-error";
 /** A brew whose sensors send all the time is not made anew at every reading; who wants to see it does not wait for this. */
 const REST_S = 30;
 const MOST_AT_ONCE = 50;
+
+/** The spaces with a brew whose summary is stale. Most have none, and are not asked one by one. */
+export async function staleSpaces(): Promise<readonly string[]> {
+  const rows = await directory.$queryRaw<{ id: string }[]>`
+    SELECT stale.id::text FROM spaces_with_stale_summaries(${MADE_WITH}) AS stale (id)
+    JOIN space s ON s.id = stale.id AND s.deleted_at IS NULL`;
+  return rows.map(({ id }) => id);
+}
 
 /** Makes anew what has been stale for a while in a space. Says how many there were. */
 export async function remakeStale(spaceId: string, restS: number = REST_S): Promise<number> {

@@ -1,8 +1,7 @@
 import "server-only";
-import { directory } from "../db";
 import { remakeStaleContributions } from "../learning/contributions";
-import { remakeStale } from "./stale";
 import { noteError } from "../note-error";
+import { staleSpaces, remakeStale } from "./stale";
 
 const EVERY_MS = 10_000;
 
@@ -17,9 +16,8 @@ export function startSummaryWorker(): void {
     if (isBusy) return;
     isBusy = true;
     try {
-      const spaces = await directory.space.findMany({ where: { deletedAt: null }, select: { id: true } });
       // One space after the other: row-level security shows one at a time, and whoever reads makes what they need.
-      for (const { id } of spaces) {
+      for (const id of await staleSpaces()) {
         if ((await remakeStale(id)) > 0) await remakeStaleContributions(id);
       }
     } catch (error) {
