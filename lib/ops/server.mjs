@@ -72,7 +72,7 @@ export async function serve({ host, port, env }) {
   await untilReady(port, child);
   // What it says while it starts, we say ourselves.
   child.stdout.pipe(process.stdout);
-  return { ended, kill: () => child.kill("SIGKILL") };
+  return { ended, kill: () => child.kill("SIGKILL"), pid: child.pid };
 }
 
 async function untilReady(port, child) {

@@ -3,13 +3,17 @@ import { NOBODY } from "../nobody";
 import { fermentationOf } from "@/lib/model/cellar/fermentation";
 import { remindersOf, type Reminder, type ReminderKind } from "@/lib/model/cellar/reminders";
 import { equipmentInput } from "@/lib/model/equipment";
-import { directory, inSpace, type SpaceTransaction } from "../db";
+import { acrossServers, directory, inSpace, type SpaceTransaction } from "../db";
 import { tell } from "../notices/writes";
 import { CELLAR_COLUMNS, toFermenting } from "./fermenting-brew";
 
 /** Tells the brewers of every space what their fermentations ask for by now, each thing once. Says how much was told. */
 export async function remindBrewers(now: Date): Promise<number> {
-  const spaces = await directory.space.findMany({ where: { deletedAt: null }, select: { id: true } });
+  const fermenting = await acrossServers(
+    (client) => client.$queryRaw<{ id: string }[]>`SELECT id::text FROM spaces_with_fermentations() AS id`,
+  );
+  const ids = fermenting.map(({ id }) => id);
+  const spaces = await directory.space.findMany({ where: { id: { in: ids }, deletedAt: null }, select: { id: true } });
   let told = 0;
   // One space after the other: row-level security shows one at a time, and there is no hurry.
   for (const { id } of spaces) told += await remindIn(id, now);
