@@ -4,9 +4,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { applyMigrations } from "@/lib/ops/apply-migrations";
 import { createDatabase, MIGRATIONS } from "../../support/database";
 import { withClient } from "../../support/open-client";
-
-/** Migrations from here on run while servers of the version before are still answering. A release moves it on. */
-const SINCE = "20261202";
+import { SINCE } from "../../support/version-before";
 
 const names = (await readdir(MIGRATIONS, { withFileTypes: true }))
   .filter((entry) => entry.isDirectory())
