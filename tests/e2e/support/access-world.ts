@@ -36,7 +36,7 @@ export async function openAccessWorld(): Promise<AccessWorld> {
     spaceId,
     named.organiser,
   ]);
-  const here = { ...(await readRecords(database)), person: named.judge };
+  const here = { ...(await readRecords(database)), person: named.steward };
   const words = await readWords(database);
   const change = "UPDATE membership SET role = $2, status = $3 WHERE user_id = $1";
   return {
