@@ -1,9 +1,11 @@
 /**
- * A check of what is installed, by the lock file alone: every licence is one that this project takes, every package comes
- * with the sum of its contents, and none is older than its last hole that this program would have.
+ * A check of what is installed, by the lock file: every licence is one that this project takes, every package comes with the
+ * sum of its contents, and none is older than its last hole that this program would have. Where the registry tells, none has
+ * a serious hole that is not explained.
  */
 import { readFile } from "node:fs/promises";
 import { join } from "node:path";
+import { readAdvisories } from "./advisories.mjs";
 import { ROOT } from "./project-root.mjs";
 
 /** Licences that ask for no more than their own text. */
@@ -41,7 +43,16 @@ const packages = Object.entries(lock.packages)
   .filter(([path]) => path !== "")
   .map(([path, entry]) => ({ name: entry.name ?? path.replace(/^.*node_modules\//, ""), ...entry }));
 
-const complaints = [...packages.flatMap(licenceComplaint), ...packages.flatMap(sumComplaint), ...floorComplaints()];
+const { notAsked, serious, told } = await readAdvisories();
+if (notAsked !== null)
+  console.log(`  Advisories: the registry could not be asked (${notAsked}); the rest was looked at.`);
+for (const each of told) console.log(`  Advisory: ${each}`);
+const complaints = [
+  ...packages.flatMap(licenceComplaint),
+  ...packages.flatMap(sumComplaint),
+  ...floorComplaints(),
+  ...serious.map((each) => `${each}. Take a newer version, or explain it in lib/ops/advisories.mjs.`),
+];
 for (const complaint of complaints) console.error(complaint);
 process.exitCode = complaints.length === 0 ? 0 : 1;
 

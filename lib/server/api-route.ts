@@ -40,8 +40,15 @@ export function apiRoute<R extends Request, C>(handler: Handler<R, C>): Handler<
 /** What a route answers to an error that somebody caused; null for a bug. */
 export function refusalOf(error: unknown): Response | null {
   if (error instanceof AppError) return refusal(STATUS[error.code], error.message);
+  // Left to the framework, this would be an answer that says nothing of how long it may be kept.
+  if (isNotFound(error)) return refusal(404, "There is nothing here.");
   if (error instanceof z.ZodError) return Response.json({ fieldErrors: fieldErrors(error) }, { status: 400 });
   return null;
+}
+
+/** What `notFound` of the framework throws. */
+function isNotFound(error: unknown): boolean {
+  return error instanceof Error && "digest" in error && error.digest === "NEXT_HTTP_ERROR_FALLBACK;404";
 }
 
 function refusal(status: number, message: string): Response {

@@ -1,4 +1,5 @@
 import "server-only";
+import { oldestCalendarAddress } from "@/lib/model/calendar-address";
 import type { Preferences } from "@/lib/model/preferences";
 import { ROLES, type Role } from "@/lib/model/roles";
 import { SPACE_KINDS, type SpaceKind } from "@/lib/model/space";
@@ -146,14 +147,15 @@ export async function proveSensor(token: string): Promise<SensorSender | null> {
 }
 
 /**
- * Whoever has the secret address of a calendar, as its owner who may only look. It ends with the address, with the
- * membership, and with the account.
+ * Whoever has the secret address of a calendar, as its owner who may only look. It ends with the address and its
+ * time, with the membership, and with the account.
  */
 export async function proveCalendarReader(token: string): Promise<Member | null> {
   const row = await directory.calendarToken.findFirst({
     where: {
       tokenHash: tokenHash(token),
       revokedAt: null,
+      createdAt: { gt: oldestCalendarAddress(new Date()) },
       user: { disabledAt: null },
       space: { deletedAt: null },
     },

@@ -131,3 +131,83 @@ test("no write takes a field that it does not know", async () => {
   });
   expect(taken.flat()).toEqual([]);
 });
+
+/** More than any of them reads; photos, logs of sensors and files of clubs may be larger, and their limits are tested with the services. */
+const TOO_MUCH = "x".repeat(3 * 1024 * 1024);
+const LARGER = /photos$|club-file|cellar\/csv$|\/api\/auth\/|\/api\/v1\//;
+
+test("no handler reads more than it has a use for", async () => {
+  const handlers = ROUTES.filter((route) => !route.startsWith("GET ") && !LARGER.test(route));
+  const read = await forEachOf(handlers, async (route) => {
+    const { status } = await get("organiser", { ...placeOf(route, world.here), body: TOO_MUCH });
+    return status === 413 ? [] : [`${route}: ${String(status)}`];
+  });
+  expect(handlers.length).toBeGreaterThan(5);
+  expect(read.flat()).toEqual([]);
+});
+
+const ELSEWHERES = [
+  ...["//elsewhere.example", "///elsewhere.example", "/\\elsewhere.example", "\\\\elsewhere.example"],
+  ...["https://elsewhere.example", "https:elsewhere.example", "http:/elsewhere.example", "javascript:alert(1)"],
+  ...["/\t/elsewhere.example", "/\n/elsewhere.example", "\t//elsewhere.example", "%2f%2felsewhere.example"],
+  ...["/%2f/elsewhere.example", "/..//elsewhere.example", "/.//elsewhere.example", "/s/../..//elsewhere.example"],
+  ...["https://localhost@elsewhere.example", "//localhost.elsewhere.example", "data:text/html,x", "elsewhere.example"],
+];
+
+test("the sign-in leads on to this service alone, whatever a link says", async () => {
+  const led = await forEachOf(ELSEWHERES, async (next) => {
+    const path = `/sign-in?next=${encodeURIComponent(next)}`;
+    const { status, headers } = await get("member", { method: "GET", path });
+    const to = new URL(headers.get("location") ?? "https://nowhere.invalid", ORIGIN);
+    return status === 307 && to.origin === ORIGIN ? [] : [`${next} led to ${to.href}`];
+  });
+  expect(led.flat()).toEqual([]);
+});
+
+const HALF = "\ud800";
+const STRANGE = [
+  ...["'; DROP TABLE recipe; --", "%", "_", "\\", "\u0000", "' OR 1=1 --", '{"not":""}', "title; select pg_sleep(9)"],
+  ...["(((", "a & | !", ":*", "x".repeat(5000), "<img src=x onerror=alert(1)>", "../../etc/passwd", HALF],
+];
+const ASKED = [
+  ...[
+    "search?q=",
+    "recipes?sort=",
+    "recipes?direction=",
+    "recipes?page=",
+    "brews?state=",
+    "brews?sort=",
+    "equipment?sort=",
+  ],
+  ...["ingredients?whose=", "ingredients?kind=", "ingredients?q=", "comparisons?group=", "comparisons?quantity="],
+];
+
+/** Half of a character cannot be written in an address. */
+const encoded = (word: string): string => (word === HALF ? "%ED%A0%80" : encodeURIComponent(word));
+
+test("no search, filter or order makes a statement of what somebody writes, nor an element of a page", async () => {
+  const cases = ASKED.flatMap((asking) => STRANGE.map((word) => `/s/hollowmere/${asking}${encoded(word)}`));
+  const broken = await forEachOf(cases, async (path) => {
+    const { status, text } = await get("member", { method: "GET", path });
+    return status < 500 && !text.includes("<img src=x") ? [] : [`${path.slice(0, 80)}: ${String(status)}`];
+  });
+  expect(broken.flat()).toEqual([]);
+});
+
+test("a role, a membership and a session that end are over at the next request", async () => {
+  const newRecipe = { method: "GET", path: "/s/hollowmere/recipes/new" };
+  const statuses: number[] = [];
+  const look = async (): Promise<void> => void statuses.push((await get("guest", newRecipe)).status);
+  await look();
+  await world.changeGuest({ role: "member", status: "active" });
+  await look();
+  await world.changeGuest({ role: "guest", status: "active" });
+  await look();
+  await world.changeGuest({ role: "member", status: "left" });
+  await look();
+  await world.changeGuest({ role: "member", status: "active" });
+  await look();
+  await world.endSessionOf("guest");
+  await look();
+  expect(statuses).toEqual([404, 200, 404, 404, 200, 307]);
+});

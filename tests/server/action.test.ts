@@ -1,3 +1,4 @@
+import { notFound } from "next/navigation";
 import { describe, expect, it } from "vitest";
 import { z } from "zod";
 import { litres } from "@/lib/calc/units";
@@ -102,6 +103,13 @@ describe("a route handler", () => {
     const response = await handler(post(own()), undefined);
     expect(response.status).toBe(status);
     expect(await response.json()).toEqual({ message: "in words" });
+  });
+
+  it("answers what is not there in a way that nobody keeps", async () => {
+    const handler = apiRoute((): Promise<Response> => notFound());
+    const response = await handler(post(own()), undefined);
+    expect(response.status).toBe(404);
+    expect(response.headers.get("cache-control")).toBe("no-store");
   });
 
   it("answers a malformed request with its fields", async () => {

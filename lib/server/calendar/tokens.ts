@@ -1,4 +1,5 @@
 import "server-only";
+import { oldestCalendarAddress } from "@/lib/model/calendar-address";
 import { directory } from "../db";
 import type { Member } from "../session";
 import { newToken, tokenHash } from "../tokens";
@@ -6,7 +7,7 @@ import { newToken, tokenHash } from "../tokens";
 /** When the present address was made; null without one. The address itself is shown once, and only its hash is kept. */
 export async function calendarSince({ spaceId, userId }: Member): Promise<Date | null> {
   const row = await directory.calendarToken.findFirst({
-    where: { spaceId, userId, revokedAt: null },
+    where: { spaceId, userId, revokedAt: null, createdAt: { gt: oldestCalendarAddress(new Date()) } },
     select: { createdAt: true },
   });
   return row?.createdAt ?? null;

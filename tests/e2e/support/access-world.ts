@@ -10,6 +10,9 @@ export interface AccessWorld {
   readonly here: AddressParts;
   /** Words that stand on pages of the demo club and on no others. */
   readonly words: readonly string[];
+  /** Gives somebody who is a guest another role, or another state of membership. */
+  readonly changeGuest: (to: { readonly role: string; readonly status: string }) => Promise<void>;
+  readonly endSessionOf: (person: Person) => Promise<void>;
   readonly end: () => Promise<void>;
 }
 
@@ -33,10 +36,23 @@ export async function openAccessWorld(): Promise<AccessWorld> {
     spaceId,
     named.organiser,
   ]);
-  const here = { ...(await readRecords(database)), person: named.judge };
+  const here = { ...(await readRecords(database)), person: named.steward };
   const words = await readWords(database);
-  return { cookies: tokens, here, words, end: () => forget(database, Object.values(made)) };
+  const change = "UPDATE membership SET role = $2, status = $3 WHERE user_id = $1";
+  return {
+    ...{ cookies: tokens, here, words },
+    changeGuest: async ({ role, status }) => {
+      await database.query(change, [made.guest, role, status]);
+    },
+    endSessionOf: async (person) => {
+      const [, token = ""] = tokens[person].split("=");
+      await database.query("DELETE FROM auth_session WHERE token_hash = $1", [hashOf(token)]);
+    },
+    end: () => forget(database, Object.values(made)),
+  };
 }
+
+const hashOf = (token: string): Buffer => createHash("sha256").update(token).digest();
 
 type Made = "guest" | "former" | "closed";
 type Named = Exclude<Person, Made | "anonymous">;
@@ -78,7 +94,7 @@ async function openSessions(
     await database.query(
       `INSERT INTO auth_session (token_hash, user_id, user_agent, idle_expires_at, absolute_expires_at)
        VALUES ($1, $2, 'access matrix', $3, $3)`,
-      [createHash("sha256").update(token).digest(), userId, end],
+      [hashOf(token), userId, end],
     );
     cookies[person as Person] = `${COOKIE}=${token}`;
   }

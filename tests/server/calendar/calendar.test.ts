@@ -117,6 +117,21 @@ describe("a private address", () => {
     expect(await proveCalendarReader(third)).toBeNull();
   });
 
+  it("ends after 400 days, as an address that was never made", async () => {
+    const { member } = await newClub("member");
+    const { token } = await makeCalendarToken(member);
+    const madeAgo = (days: number) =>
+      directory.calendarToken.updateMany({
+        where: { userId: member.userId },
+        data: { createdAt: new Date(Date.now() - days * 86_400_000) },
+      });
+    await madeAgo(399);
+    expect(await proveCalendarReader(token)).not.toBeNull();
+    await madeAgo(401);
+    expect(await proveCalendarReader(token)).toBeNull();
+    expect(await calendarSince(member)).toBeNull();
+  });
+
   it("is one for each member, however often it is asked for at once", async () => {
     const { member } = await newClub("member");
     await Promise.all([1, 2, 3].map(() => makeCalendarToken(member)));

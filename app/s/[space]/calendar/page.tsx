@@ -1,5 +1,6 @@
 import type { Metadata } from "next";
 import Link from "next/link";
+import { calendarAddressEnd } from "@/lib/model/calendar-address";
 import { calendarSince } from "@/lib/server/calendar/tokens";
 import { requireMember } from "@/lib/server/session";
 import { listOwnBrewDays } from "@/lib/server/shared-brews/own-days";
@@ -39,7 +40,8 @@ export default async function CalendarPage({ params }: CalendarPageProps) {
           {since === null ? null : (
             <>
               {" "}
-              Yours was made on <Day at={since} />.
+              Yours was made on <Day at={since} /> and works until <Day at={calendarAddressEnd(since)} />; then make
+              another.
             </>
           )}
         </p>
