@@ -66,7 +66,7 @@ export const TASTING_WRITES = [
     by: "organiser",
     refusal: /Only the steward of a tasting and organisers remind its judges/,
     prepare: (page: Page) => openWinterTasting(page, "Results"),
-    button: "Remind the judges of missing sheets",
+    button: "Remind of missing sheets",
     words: /^Judges were last reminded/,
   },
 ];

@@ -41,11 +41,6 @@ export function PaperForm({ space, tastingId, judgeId, name, flight, entryNo }: 
               </>
             )}
             {result?.status === "ok" ? <Notice live>Entered for {name}.</Notice> : null}
-            {result?.status === "refused" ? (
-              <Notice kind="attention" live>
-                {result.message}
-              </Notice>
-            ) : null}
             <div>
               <SubmitButton pending="Entering…" isPending={isPending}>
                 Enter for {name}

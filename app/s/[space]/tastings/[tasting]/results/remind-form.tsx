@@ -27,18 +27,13 @@ export function RemindForm({ remindedAt, action }: RemindFormProps) {
           <>
             <div>
               <SubmitButton pending="Reminding…" isPending={isPending} kind="quiet">
-                Remind the judges of missing sheets
+                Remind of missing sheets
               </SubmitButton>
             </div>
             {result?.status === "ok" ? (
               <Notice live>
                 {result.data.judges === 1 ? "One judge is" : `${String(result.data.judges)} judges are`} told how many
                 sheets are missing.
-              </Notice>
-            ) : null}
-            {result?.status === "refused" ? (
-              <Notice kind="attention" live>
-                {result.message}
               </Notice>
             ) : null}
           </>
