@@ -1,5 +1,5 @@
 /**
- * `npm run faults -- service`: people write recipes, revisions, drafts, readings, score sheets and orders and sign in, over a
+ * `npm run faults -- service`: people write recipes, revisions, drafts, readings and score sheets and sign in, over a
  * bad network and through two app processes in turn, while one harm after the other is done. In the end, whatever was
  * acknowledged must be there, once and whole. `--rounds=2` is a shorter run; `--control` as for the log.
  */

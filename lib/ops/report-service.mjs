@@ -21,7 +21,9 @@ export function reportService({ verdicts, times, isControl, isDrained, hasDisk, 
   }
   if (!hasDisk) console.log("\nThe disk was never full: this process may not mount one of its own.");
   if (isControl) return sums.lost > 0 ? 0 : 1;
-  return isDrained && sums.lost + sums.doubled + sums.halfWritten === 0 ? 0 : 1;
+  // A kind that was never acknowledged shows nothing.
+  const isShown = verdicts.every(({ acknowledged }) => acknowledged > 0);
+  return isDrained && isShown && sums.lost + sums.doubled + sums.halfWritten === 0 ? 0 : 1;
 }
 
 const inS = (ms) => `${(ms / 1000).toFixed(1)} s`;

@@ -3,7 +3,6 @@ import { z } from "zod";
 import { recipeContent } from "@/lib/model/recipe-content";
 import { sessionCookie } from "@/lib/server/auth";
 import { directory } from "@/lib/server/db";
-import { addThing, createOrder } from "@/lib/server/orders/writes";
 import { createRecipe } from "@/lib/server/recipes/writes";
 import type { Member } from "@/lib/server/session";
 import { openSession } from "@/lib/server/sessions/writes";
@@ -16,7 +15,7 @@ import { startFlakyProxy } from "./flaky-proxy";
 import { seededRandom } from "./random";
 import { readingWriter, sheetWriter } from "./service/deliveries";
 import { recipeWriter, revisionWriter } from "./service/recipes";
-import { draftWriter, signInWriter, wantWriter } from "./service/versions";
+import { draftWriter, signInWriter } from "./service/versions";
 import type { Setting, Writer } from "./service/writer";
 
 const setting = z
@@ -67,10 +66,6 @@ async function makeWriters(): Promise<readonly Writer[]> {
     const holder = { member, reference };
     const { brewId } = await newBrewing(organiser, member);
     const { id: recipeId } = await createRecipe(member, parsedRecipe("Revised"));
-    const order = { title: "Yeast for all", closesAt: null, note: "", sharedBrewId: null, currency: "EUR" };
-    const { id: orderId } = await createOrder(organiser, order);
-    const thing = { orderId, kind: "yeast", name: "House yeast", unit: "pcs", amount: 1 } as const;
-    const { itemId } = await addThing(member, thing);
     const entryNo = entryNos[0] ?? 0;
     writers.push(
       readingWriter(shared, { ...holder, brewId }),
@@ -78,7 +73,6 @@ async function makeWriters(): Promise<readonly Writer[]> {
       recipeWriter(shared, { ...holder, content }),
       revisionWriter(shared, { ...holder, content, recipeId }),
       draftWriter(shared, holder),
-      wantWriter(shared, { ...holder, orderId, itemId }),
     );
   }
   writers.push(signInWriter(shared, { ...(await newAccount("Somebody")), password: TEST_PASSWORD }));

@@ -20,17 +20,22 @@ interface Delivering {
 /** Sends the same event until it is acknowledged, as a phone does. */
 function delivering(setting: Setting, a: Delivering): Writer {
   const acknowledged = new Map<string, string>();
-  let waiting: { readonly id: string; readonly text: string } | null = null;
+  let waiting: { readonly id: string; readonly text: string; readonly event: object } | null = null;
+  // The same in every byte each time it is sent: another event under the same identifier is refused.
+  const made = () => {
+    const [id, text] = [randomUUID(), `said ${randomUUID()}`];
+    return { id, text, event: a.eventOf(id, text) };
+  };
   const send = async (): Promise<boolean> => {
-    waiting ??= { id: randomUUID(), text: `said ${randomUUID()}` };
-    const { id, text } = waiting;
+    waiting ??= made();
+    const { id, text, event } = waiting;
     const sentAt = new Date().toISOString();
     const delivery = { space: setting.slug, user: a.member.userId, sentAt, roundTripMs: 20, unsteady: [] };
     const reply = await ask(setting.origin, {
       path: a.path,
       method: "POST",
       headers: { "content-type": "application/json", origin: setting.origin, ...setting.cookieOf(a.reference) },
-      body: JSON.stringify({ ...delivery, events: [a.eventOf(id, text)] }),
+      body: JSON.stringify({ ...delivery, events: [event] }),
     });
     const isKept = reply?.status === 200 && new RegExp(`"(stored|duplicate)":\\["${id}"`).test(reply.text);
     if (!isKept) return false;

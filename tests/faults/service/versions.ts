@@ -72,61 +72,6 @@ function isHeld(last: Held | null, there: Held | undefined): boolean {
   return there.version > last.version || there.text === last.text;
 }
 
-/** What somebody wants of an order, changed again and again; each change is told in the order's history. */
-export function wantWriter(
-  setting: Setting,
-  a: Holder & { readonly orderId: string; readonly itemId: string },
-): Writer {
-  const file = "app/s/[space]/orders/[order]/items/[item]/actions.ts";
-  const path = `/s/${setting.slug}/orders/${a.orderId}/items/${a.itemId}`;
-  let last: Held | null = null;
-  let count = 0;
-  let amount = 1;
-  const stored = async () => {
-    const { spaceId, userId } = a.member;
-    return inSpace(
-      spaceId,
-      userId,
-      (tx) => tx.$queryRaw<{ version: number; text: string; told: number }[]>`
-        SELECT w.lock_version AS version, w.amount::text AS text, (SELECT count(*)::int FROM order_event e
-          WHERE e.space_id = w.space_id AND e.round_id = w.round_id AND e.text LIKE 'wants %') AS told
-        FROM order_want w WHERE w.space_id = ${spaceId}::uuid AND w.round_id = ${a.orderId}::uuid`,
-    );
-  };
-  return {
-    kind: "order",
-    write: async () => {
-      amount = (amount % 90) + 1;
-      // The page is loaded anew, as whoever heard nothing would do; what it says of the version is in the database.
-      const [row] = await stored().catch(() => []);
-      if (row === undefined) return false;
-      const { headers } = setting.actionOf(file, "saveWantAction", null);
-      const { "content-type": _text, ...own } = headers ?? {};
-      const form = new FormData();
-      form.set("1_amount", String(amount));
-      form.set("1_measure", "pcs");
-      form.set("1_lockVersion", String(row.version));
-      form.set("0", JSON.stringify([setting.slug, a.orderId, a.itemId, null, "$K1"]));
-      const all = { ...own, ...setting.cookieOf(a.reference), origin: setting.origin };
-      const reply = await ask(setting.origin, { path, method: "POST", headers: all, body: form });
-      if (returned(reply)?.status !== "ok") return false;
-      last = { version: row.version + 1, text: String(amount) };
-      count += 1;
-      return true;
-    },
-    judge: async (): Promise<Verdict> => {
-      const rows = await stored();
-      const halfWritten = rows.filter(({ version, told }) => version !== told).length;
-      return {
-        acknowledged: count,
-        lost: isHeld(last, rows[0]) ? 0 : 1,
-        doubled: Math.max(0, rows.length - 1),
-        halfWritten,
-      };
-    },
-  };
-}
-
 /** Signs in by the form of next-auth; whoever got a cookie has a session. */
 export function signInWriter(setting: Setting, a: { readonly email: string; readonly password: string }): Writer {
   const references: string[] = [];
