@@ -1,7 +1,7 @@
 /**
  * `npm run bench`: how fast the calculation and the pages are, as ratios within one run.
  * `npm run bench -- calculation pages` runs these parts alone; the others are learning, statistics, search, comparison,
- * keystrokes, kettles, ingestion, brew-day and judging.
+ * keystrokes, kettles, ingestion, brew-day, judging and vitals.
  */
 import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
@@ -19,7 +19,7 @@ import { onShutdown } from "./shutdown.mjs";
 
 // Each against the built app, in a demo club of its own.
 // What writes the most comes last.
-const SERVED = ["pages", "keystrokes", "kettles", "brew-day", "judging", "ingestion"];
+const SERVED = ["pages", "vitals", "keystrokes", "kettles", "brew-day", "judging", "ingestion"];
 const PARTS = ["calculation", "learning", "statistics", "search", "comparison", ...SERVED];
 
 await runCommand(async () => {

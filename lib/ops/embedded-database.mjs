@@ -27,11 +27,12 @@ export async function startKeptDatabase(name) {
 
 /**
  * Starts a database in a temporary folder, which goes when it is stopped. It is quick and may lose what it has said to
- * have written, unless `flags` say otherwise. `crash` kills it with everything it runs, and `revive` starts it again.
+ * have written, unless `flags` say otherwise. `crash` kills it with everything it runs, `halt` stops it as an administrator
+ * does who waits for nobody, and `revive` starts it again if it does not run. `within` is another place for its folder.
  */
-export async function startThrowAwayDatabase(name, { flags = CARELESS } = {}) {
+export async function startThrowAwayDatabase(name, { flags = CARELESS, within = tmpdir() } = {}) {
   const postgres = await findPostgres();
-  const folder = await mkdtemp(join(tmpdir(), "gylebook-postgres-"));
+  const folder = await mkdtemp(join(within, "gylebook-postgres-"));
   await giveTo(postgres.user, folder);
   const data = join(folder, "postgres");
   const database = await startIn(data, postgres, { name, flags });
@@ -40,11 +41,13 @@ export async function startThrowAwayDatabase(name, { flags = CARELESS } = {}) {
     await rm(folder, { recursive: true, force: true });
   };
   const crash = () => killAll(data);
+  const halt = () => control(data, postgres, ["stop", "-m", "fast", "-w"]);
   const revive = async () => {
+    if ((await portOfRunning(data, postgres)) !== null) return;
     await dropStalePid(data);
     await startServer(data, postgres, Number(new URL(database.url).port), flags);
   };
-  return { ...database, stop, crash, revive };
+  return { ...database, stop, crash, halt, revive };
 }
 
 /** Ends the server and each of its processes at once, as a power cut would. */

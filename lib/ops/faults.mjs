@@ -1,4 +1,6 @@
 /**
+ * `npm run faults -- service`: the whole service instead, in faults-service.mjs.
+ *
  * `npm run faults`: twenty phones log brews while connections are cut and the app and the database are killed again and
  * again; in the end every reading that a phone showed as safe must be on the server, exactly once and unaltered.
  *
@@ -10,31 +12,38 @@ import { startThrowAwayDatabase } from "./embedded-database.mjs";
 import { freePort } from "./free-port.mjs";
 import { migrate } from "./open-database.mjs";
 import { ensureBuild, ensureClient, ensurePackages, requireNode } from "./prepare.mjs";
+import { attemptService } from "./faults-service.mjs";
+import { mailbox } from "./mailbox.mjs";
 import { Refusal } from "./refusal.mjs";
 import { start, typescriptCommand } from "./run.mjs";
 import { runCommand } from "./run-command.mjs";
 import { passingEnvironment, serve } from "./server.mjs";
 import { onShutdown } from "./shutdown.mjs";
 
-const USUAL = { readings: "10000", kills: "52", phones: "20", seed: "1" };
+const USUAL = { readings: "10000", kills: "52", phones: "20", seed: "1", rounds: "5" };
 
 await runCommand(async () => {
   requireNode();
   await ensurePackages();
   await ensureClient();
   await ensureBuild();
-  const { values } = parseArgs({
+  const { values, positionals } = parseArgs({
+    allowPositionals: true,
     options: {
       readings: { type: "string", default: USUAL.readings },
       kills: { type: "string", default: USUAL.kills },
       phones: { type: "string", default: USUAL.phones },
       seed: { type: "string", default: USUAL.seed },
+      rounds: { type: "string", default: USUAL.rounds },
       control: { type: "boolean", default: false },
     },
   });
   const wanted = Object.fromEntries(
-    ["readings", "kills", "phones", "seed"].map((name) => [name, wholeNumber(name, values[name])]),
+    ["readings", "kills", "phones", "seed", "rounds"].map((name) => [name, wholeNumber(name, values[name])]),
   );
+  const [which = "log"] = positionals;
+  if (which !== "log" && which !== "service") throw new Refusal(`There is no ${which}: it is log or service.`);
+  if (which === "service") return attemptService({ ...wanted, isControl: values.control });
   return attempt({ ...wanted, isControl: values.control });
 });
 
@@ -85,28 +94,6 @@ async function attempt({ readings, kills, phones, seed, isControl }) {
   const isSound = result.lost === 0 && result.doubled === 0 && result.altered === 0 && result.stranded === 0;
   if (isControl) return result.lost > 0 ? 0 : 1;
   return isSound ? 0 : 1;
-}
-
-/** What the phones say, to be waited for by its kind. */
-function mailbox(child) {
-  const waiting = new Map();
-  const ended = new Promise((_resolve, reject) => {
-    child.once("close", (code) => reject(new Refusal(`The phones ended by themselves (exit code ${code}).`)));
-  });
-  ended.catch(() => undefined);
-  child.on("message", (message) => {
-    const { resolve } = waiting.get(message.kind) ?? letter(message.kind);
-    resolve(message);
-  });
-  function letter(kind) {
-    let resolve;
-    const promise = new Promise((done) => {
-      resolve = done;
-    });
-    waiting.set(kind, { promise, resolve });
-    return waiting.get(kind);
-  }
-  return { until: (kind) => Promise.race([(waiting.get(kind) ?? letter(kind)).promise, ended]) };
 }
 
 function report(result) {

@@ -1,6 +1,6 @@
 import type { ReactElement } from "react";
 import { explainFunction } from "@/lib/calc/explain";
-import { OutOfRangeError } from "@/lib/calc/errors";
+import { explainedOf } from "./explained-of";
 import { FunctionDetails } from "./function-details";
 
 /** How a figure comes about that a function of the library gives; nothing where the record refuses an argument. */
@@ -10,16 +10,8 @@ export interface ExplainedCallProps {
   readonly args: readonly unknown[];
 }
 
+/** For what the server draws; a form that computes as it is filled in takes `CallExplainedWhenAsked`. */
 export function ExplainedCall({ id, args }: ExplainedCallProps): ReactElement | null {
-  const explanation = explanationOf(id, args);
-  return explanation?.ok === true ? <FunctionDetails explained={explanation.explained} /> : null;
-}
-
-function explanationOf(id: string, args: readonly unknown[]): ReturnType<typeof explainFunction> | null {
-  try {
-    return explainFunction({ id, args });
-  } catch (error) {
-    if (error instanceof OutOfRangeError) return null;
-    throw error;
-  }
+  const explained = explainedOf(explainFunction, { id, args });
+  return explained === null ? null : <FunctionDetails explained={explained} />;
 }

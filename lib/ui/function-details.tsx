@@ -1,5 +1,6 @@
 import type { ReactElement } from "react";
 import type { ExplainedFunction } from "@/lib/calc/explain";
+import { FunctionExplained } from "./function-explained";
 
 export interface FunctionDetailsProps {
   readonly explained: ExplainedFunction;
@@ -7,30 +8,10 @@ export interface FunctionDetailsProps {
 
 /** How a computed figure comes about: words, equation, inputs, where it holds, and by whom. */
 export function FunctionDetails({ explained }: FunctionDetailsProps): ReactElement {
-  const { words, equation, inputs, sources, validRange } = explained;
   return (
     <details className="function-details max-w-3xl">
       <summary className="target">How it comes about</summary>
-      <div className="flex flex-col gap-3">
-        <p>{words}</p>
-        <p className="font-serif text-lg break-words">{equation}</p>
-        <dl>
-          {inputs.map(({ label, unit, value, min, max }) => (
-            <div
-              key={label}
-              className="flex flex-wrap items-baseline justify-between gap-x-4 border-b border-rule py-1"
-            >
-              <dt>{label}</dt>
-              <dd>
-                {`${String(Number(value.toPrecision(4)))} ${unit}`.trim()}{" "}
-                <span className="text-sm text-muted">{`(${String(min)} to ${String(max)})`}</span>
-              </dd>
-            </div>
-          ))}
-        </dl>
-        <p>Holds for: {validRange}</p>
-        <p>Source: {sources.map(({ title }) => title).join("; ")}</p>
-      </div>
+      <FunctionExplained explained={explained} />
     </details>
   );
 }

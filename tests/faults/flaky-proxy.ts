@@ -7,6 +7,8 @@ export interface FlakyProxy {
   readonly cuts: () => number;
   /** From now on none is cut. */
   readonly calm: () => void;
+  /** So many ms later arrives whatever is sent, both ways. */
+  readonly slow: (ms: number) => void;
 }
 
 const CUT_SHARE = 0.15;
@@ -15,18 +17,19 @@ const SLOW_SHARE = 0.2;
 const SLOWEST_MS = 400;
 
 /**
- * Passes connections on to a port. Some are cut after a random number of bytes in one direction: in the middle of a
+ * Passes connections on to a port, or to several in turn. Some are cut after a random number of bytes in one direction: in the middle of a
  * delivery, in the middle of its answer, or between the two. Some are slow.
  */
 export function startFlakyProxy(a: {
   readonly port: number;
-  readonly to: number;
+  readonly to: number | readonly number[];
   readonly random: () => number;
 }): Promise<FlakyProxy> {
-  const state = { cuts: 0, isCalm: false };
+  const state = { cuts: 0, isCalm: false, slowMs: 0, turn: 0 };
+  const ports = [a.to].flat();
   const sockets = new Set<Socket>();
   const server = createServer((phone) => {
-    const app = connect(a.to, "127.0.0.1");
+    const app = connect(ports[state.turn++ % ports.length] ?? 0, "127.0.0.1");
     const isCut = !state.isCalm && a.random() < CUT_SHARE;
     const delayMs = !state.isCalm && a.random() < SLOW_SHARE ? Math.floor(a.random() * SLOWEST_MS) : 0;
     const both = [phone, app];
@@ -48,7 +51,7 @@ export function startFlakyProxy(a: {
         if (left > 0) return;
         state.cuts += 1;
         end();
-      }, delayMs);
+      }, delayMs + state.slowMs);
     };
     phone.on("data", pass(app, fromPhone));
     app.on("data", pass(phone, !fromPhone));
@@ -57,6 +60,9 @@ export function startFlakyProxy(a: {
     cuts: () => state.cuts,
     calm: () => {
       state.isCalm = true;
+    },
+    slow: (ms) => {
+      state.slowMs = ms;
     },
     close: () =>
       new Promise((resolve) => {

@@ -3,7 +3,7 @@ import type { Role } from "@/lib/model/roles";
 import { createAccount } from "@/lib/server/accounts/create-account";
 import { directory } from "@/lib/server/db";
 import { hashPassword } from "@/lib/server/password";
-import { proveMember, proveViewer, type Member, type Viewer } from "@/lib/server/session";
+import { proveMember, proveViewer, type Member, type Viewer } from "@/lib/server/proof";
 import { openSession } from "@/lib/server/sessions/writes";
 import { foundClub } from "@/lib/server/spaces/writes";
 

@@ -36,11 +36,14 @@ async function write(tx: SpaceTransaction, member: Member, change: DraftChange):
     await tx.recipeDraft.create({ data: { spaceId, userId, id, recipeId, ...data, begunAt: savedAt, savedAt } });
     return { ok: true, lockVersion: 1, savedAt };
   }
+  // A server's clock may be set back, and no draft is kept before it was begun.
+  const begun = await tx.recipeDraft.findFirst({ where: { spaceId, userId, id }, select: { begunAt: true } });
+  const notBefore = begun !== null && begun.begunAt > savedAt ? begun.begunAt : savedAt;
   const { count } = await tx.recipeDraft.updateMany({
     where: { spaceId, userId, id, lockVersion },
-    data: { ...data, savedAt, lockVersion: { increment: 1 } },
+    data: { ...data, savedAt: notBefore, lockVersion: { increment: 1 } },
   });
-  return count === 1 ? { ok: true, lockVersion: lockVersion + 1, savedAt } : late(tx, member, id);
+  return count === 1 ? { ok: true, lockVersion: lockVersion + 1, savedAt: notBefore } : late(tx, member, id);
 }
 
 async function late(tx: SpaceTransaction, member: Member, id: string): Promise<DraftOutcome> {

@@ -1,7 +1,7 @@
 import type { CellEstimate } from "@/lib/model/cellar/cell-estimate";
 import type { Preferences } from "@/lib/model/preferences";
 import type { PitchDraft } from "@/lib/ui/cellar/pitch-draft";
-import { ExplainedCall } from "@/lib/ui/explained-call";
+import { CallExplainedWhenAsked } from "@/lib/ui/call-explained-when-asked";
 import { Quantity } from "@/lib/ui/quantity";
 
 interface CellsEstimatedProps {
@@ -36,7 +36,7 @@ export function CellsEstimated({ draft, estimate, preferences }: CellsEstimatedP
       <span>
         Estimated: <strong>{cells(expected)}</strong> living cells; limits of practice {cells(low)} to {cells(high)}.
       </span>
-      {preferences.units === "metric" ? <ExplainedCall id="fermentation/cellsInPack" args={[pack]} /> : null}
+      {preferences.units === "metric" ? <CallExplainedWhenAsked id="fermentation/cellsInPack" args={[pack]} /> : null}
     </output>
   );
 }

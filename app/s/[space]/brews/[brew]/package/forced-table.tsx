@@ -2,7 +2,7 @@ import { gaugePressureAtAltitude } from "@/lib/calc/carbonation";
 import { celsius, metres, volumesCo2 } from "@/lib/calc/units";
 import type { Preferences } from "@/lib/model/preferences";
 import { DataTable } from "@/lib/ui/data-table";
-import { ExplainedCall } from "@/lib/ui/explained-call";
+import { CallExplainedWhenAsked } from "@/lib/ui/call-explained-when-asked";
 import { Quantity } from "@/lib/ui/quantity";
 
 interface ForcedTableProps {
@@ -43,7 +43,7 @@ export function ForcedTable({ volumes, altitudeM, preferences }: ForcedTableProp
         records={TEMPERATURES}
         keyOf={String}
       />
-      <ExplainedCall id="carbonation/gaugePressureAtAltitude" args={[at(TEMPERATURES[2])]} />
+      <CallExplainedWhenAsked id="carbonation/gaugePressureAtAltitude" args={[at(TEMPERATURES[2])]} />
     </>
   );
 }

@@ -1,7 +1,7 @@
 import type { ReactNode } from "react";
 import type { ReadPackage } from "@/lib/ui/cellar/package-draft";
 import type { Preferences } from "@/lib/model/preferences";
-import { ExplainedCall } from "@/lib/ui/explained-call";
+import { CallExplainedWhenAsked } from "@/lib/ui/call-explained-when-asked";
 import { Quantity } from "@/lib/ui/quantity";
 import { ForcedTable } from "./forced-table";
 
@@ -44,9 +44,12 @@ export function PackageFigures({ read, altitudeM, preferences }: PackageFiguresP
         </p>
       )}
       {sugar === null ? null : (
-        <ExplainedCall id="carbonation/primingSugar" args={[{ litres, targetVolumes: volumesCo2, celsius, sugar }]} />
+        <CallExplainedWhenAsked
+          id="carbonation/primingSugar"
+          args={[{ litres, targetVolumes: volumesCo2, celsius, sugar }]}
+        />
       )}
-      <ExplainedCall id="carbonation/closedPressure" args={[{ volumes: volumesCo2, celsius: storageC }]} />
+      <CallExplainedWhenAsked id="carbonation/closedPressure" args={[{ volumes: volumesCo2, celsius: storageC }]} />
       {sugar === null ? <ForcedTable volumes={volumesCo2} altitudeM={altitudeM} preferences={preferences} /> : null}
     </div>
   );
