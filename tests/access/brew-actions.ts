@@ -1,7 +1,6 @@
 import { randomUUID } from "node:crypto";
 import { sampleReading } from "../support/sample-reading";
-import { formOf, SEEN, valueOf } from "./action-row";
-import type { ActionRow } from "./action-rows";
+import { formOf, SEEN, valueOf, type ActionRow } from "./action-row";
 
 const PLAN = {
   ...{

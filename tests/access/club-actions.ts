@@ -1,7 +1,6 @@
 import { randomUUID } from "node:crypto";
 import { sampleEquipment } from "../support/sample-recipe";
-import { form, formOf, SEEN, unbound, valueOf } from "./action-row";
-import type { ActionRow } from "./action-rows";
+import { form, formOf, SEEN, unbound, valueOf, type ActionRow } from "./action-row";
 
 const TOKEN = "a".repeat(43);
 const PASSWORD = "a passphrase of nobody";

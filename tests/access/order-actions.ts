@@ -1,5 +1,4 @@
-import { form, formOf, SEEN } from "./action-row";
-import type { ActionRow, Ids } from "./action-rows";
+import { form, formOf, SEEN, type ActionRow, type Ids } from "./action-row";
 
 const ofOrder = ({ space, order }: Ids): readonly unknown[] => [space, order];
 const ofItem = ({ space, order, item }: Ids): readonly unknown[] => [space, order, item];

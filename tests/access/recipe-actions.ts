@@ -1,8 +1,7 @@
 import { randomUUID } from "node:crypto";
 import { DEFAULT_PREFERENCES } from "@/lib/model/preferences";
 import { sampleContent } from "../support/sample-recipe";
-import { form, formOf, SEEN, unbound, valueOf } from "./action-row";
-import type { ActionRow } from "./action-rows";
+import { form, formOf, SEEN, unbound, valueOf, type ActionRow } from "./action-row";
 
 const TITLE = "Never written";
 const written = () => ({ title: TITLE, message: "", content: sampleContent() });

@@ -1,7 +1,6 @@
 import { SHEET_PARTS } from "@/lib/model/tasting/sheet";
 import { noteField, pointsField } from "@/lib/model/tasting/sheet-paper";
-import { form, formOf, SEEN } from "./action-row";
-import type { ActionRow, Ids } from "./action-rows";
+import { form, formOf, SEEN, type ActionRow, type Ids } from "./action-row";
 
 const ofTasting = ({ space, tasting }: Ids): readonly unknown[] => [space, tasting];
 const at = ({ space, tasting }: Ids): readonly unknown[] => [{ space, id: tasting }];

@@ -1,7 +1,8 @@
 import { randomUUID } from "node:crypto";
 import { EVERYBODY, INSIDERS, OUTSIDERS, STRANGERS, type Person } from "@/tests/access/roles";
 import { roleMay } from "@/lib/model/roles";
-import { ACTION_ROWS, type ActionRow } from "@/tests/access/action-rows";
+import type { ActionRow } from "@/tests/access/action-row";
+import { ACTION_ROWS } from "@/tests/access/action-rows";
 import { ROUTE_ROWS } from "@/tests/access/route-rows";
 import { builtActions, callOf, outcomeOf } from "./support/access-actions";
 import type { AddressParts } from "./support/club-addresses";

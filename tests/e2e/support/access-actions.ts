@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
-import { ACTION_ROWS, type ActionRow } from "@/tests/access/action-rows";
+import type { ActionRow } from "@/tests/access/action-row";
+import { ACTION_ROWS } from "@/tests/access/action-rows";
 import type { AddressParts } from "./club-addresses";
 import { addressOf } from "./page-routes";
 import type { Answered, Asked } from "./plain-request";
