@@ -20,6 +20,7 @@ export const TASTING_ACTIONS: Readonly<Record<string, ActionRow>> = {
   })),
   closeTastingAction: formOf("prepare tastings", () => SURE, ofTasting),
   revealTastingAction: formOf("prepare tastings", () => SURE, ofTasting),
+  remindJudgesAction: formOf("prepare tastings", () => ({}), ofTasting),
   enterSheetAction: formOf("prepare tastings", ({ record, entry }) => paperSheetOf(record, entry), ofTasting),
   enterChoiceAction: formOf(
     "prepare tastings",
