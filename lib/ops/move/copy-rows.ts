@@ -9,7 +9,7 @@ export interface Servers {
   readonly to: Client;
 }
 
-export interface Copied {
+interface Copied {
   /** Rows that were not the same. */
   readonly changed: number;
   /** The tables that they were in. */

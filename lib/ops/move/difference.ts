@@ -9,14 +9,14 @@ interface Bucket {
   readonly content: string;
 }
 
-export interface Fingerprint {
+interface Fingerprint {
   readonly rows: number;
   readonly buckets: ReadonlyMap<number, string>;
 }
 
 const NOTHING: Fingerprint = { rows: 0, buckets: new Map() };
 
-export type Fingerprints = (table: MovedTable) => Fingerprint;
+type Fingerprints = (table: MovedTable) => Fingerprint;
 
 /**
  * The rows of a club in each table, in 256 parts, so that a difference is looked for only where there is one. It is one

@@ -8,14 +8,14 @@ import { movedTables, quoted, type MovedTable } from "./tables";
 const MOST_PASSES = 8;
 const LITTLE = 200;
 
-export interface MoveOrder {
+interface MoveOrder {
   readonly slug: string;
   readonly to: number;
   /** The address of each server, for an account that may read and write every club's rows (docs/scale.md). */
   readonly addresses: ReadonlyMap<number, string>;
 }
 
-export interface Moved {
+interface Moved {
   readonly from: number;
   readonly tables: number;
   readonly rows: number;
