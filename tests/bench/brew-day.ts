@@ -33,29 +33,53 @@ async function untilTouchable(page: Page, address: string): Promise<number> {
   return Date.now() - begun;
 }
 
-/** From the tap on “Keep it” until the sheet is closed, which it is when the reading is on the disk. */
-async function timeReadings(page: Page): Promise<readonly number[]> {
-  const times: number[] = [];
+interface KeptTimes {
+  /** Until the reading is on the device's disk. */
+  readonly onDisk: readonly number[];
+  /** Until the sheet is closed, which shows it. */
+  readonly closed: readonly number[];
+}
+
+const inOrder = (values: readonly number[]): readonly number[] => [...values].sort((one, other) => one - other);
+
+/** From the tap on “Keep it”. That it is on the disk, the browser's own database tells, beside the program. */
+async function timeReadings(page: Page): Promise<KeptTimes> {
+  await page.evaluate(() => {
+    const open = IDBDatabase.prototype.transaction;
+    IDBDatabase.prototype.transaction = function (...of) {
+      const transaction = open.apply(this, of);
+      if (of[2]?.durability === "strict") {
+        transaction.addEventListener("complete", () => dispatchEvent(new Event("strictly-kept")));
+      }
+      return transaction;
+    };
+  });
+  const times: { readonly onDisk: number; readonly closed: number }[] = [];
   for (let i = 0; i < READINGS; i += 1) {
     await page.getByRole("button", { name: "Temperature", exact: true }).click();
     await page
       .getByRole("dialog")
       .getByLabel("Temperature in the kettle, °C")
       .fill(String(40 + i));
-    times.push(
-      await page.evaluate(
-        () =>
-          new Promise<number>((resolve) => {
-            const dialog = document.querySelector("dialog");
-            const keep = [...(dialog?.querySelectorAll("button") ?? [])].find((each) => each.textContent === "Keep it");
-            const begun = performance.now();
-            dialog?.addEventListener("close", () => resolve(performance.now() - begun), { once: true });
-            keep?.click();
-          }),
-      ),
-    );
+    times.push(await page.evaluate(timeOne));
   }
-  return times.sort((a, b) => a - b);
+  return { onDisk: inOrder(times.map((each) => each.onDisk)), closed: inOrder(times.map((each) => each.closed)) };
+}
+
+/** In the page. */
+async function timeOne(): Promise<{ readonly onDisk: number; readonly closed: number }> {
+  const dialog = document.querySelector("dialog");
+  const keep = [...(dialog?.querySelectorAll("button") ?? [])].find((each) => each.textContent === "Keep it");
+  const begun = performance.now();
+  // Without a function of its own name, which the page would not know.
+  const [onDisk, closed] = [[window, "strictly-kept"] as const, [dialog ?? window, "close"] as const].map(
+    ([target, name]) =>
+      new Promise<number>((resolve) => {
+        target.addEventListener(name, () => resolve(performance.now() - begun), { once: true });
+      }),
+  );
+  keep?.click();
+  return { onDisk: (await onDisk) ?? NaN, closed: (await closed) ?? NaN };
 }
 
 /** One strict write of one small record, which is what the browser itself takes. */
@@ -126,7 +150,7 @@ const again = await untilTouchable(page, address);
 await context.setOffline(true);
 const offline = await untilTouchable(page, address);
 await context.setOffline(false);
-const readings = await timeReadings(page);
+const { onDisk, closed } = await timeReadings(page);
 const bare = await timeBareWrites(page);
 await browser.close();
 await closeSession(reference);
@@ -138,6 +162,7 @@ script over the network, compressed                 ${(scriptOfFirst / 1000).toF
 can be touched, first visit                         ${ms(first)}  (wanted: within 2000)
 can be touched, from the device                     ${ms(again)}  ${(first / again).toFixed(1)} times sooner
 can be touched, without a network                   ${ms(offline)}
-reading kept, from the tap, median                  ${ms(at(readings, 0.5))}  95 %: ${ms(at(readings, 0.95))}  (wanted: within 50)
-a bare write of this browser, median                ${ms(at(bare, 0.5))}  the page takes ${(at(readings, 0.5) / at(bare, 0.5)).toFixed(1)} times as long
+reading on the disk, from the tap, median           ${ms(at(onDisk, 0.5))}  95 %: ${ms(at(onDisk, 0.95))}  (wanted: within 50)
+its sheet closed, from the tap, median              ${ms(at(closed, 0.5))}  95 %: ${ms(at(closed, 0.95))}
+a bare write of this browser, median                ${ms(at(bare, 0.5))}  the page takes ${(at(onDisk, 0.5) / at(bare, 0.5)).toFixed(1)} times as long
 `);
