@@ -45,10 +45,11 @@ const inOrder = (values: readonly number[]): readonly number[] => [...values].so
 /** From the tap on “Keep it”. That it is on the disk, the browser's own database tells, beside the program. */
 async function timeReadings(page: Page): Promise<KeptTimes> {
   await page.evaluate(() => {
+    // eslint-disable-next-line @typescript-eslint/unbound-method -- it is called on the database it is asked of
     const open = IDBDatabase.prototype.transaction;
-    IDBDatabase.prototype.transaction = function (...of) {
-      const transaction = open.apply(this, of);
-      if (of[2]?.durability === "strict") {
+    IDBDatabase.prototype.transaction = function (names: string | string[], mode, options) {
+      const transaction = open.call(this, names, mode, options);
+      if (options?.durability === "strict") {
         transaction.addEventListener("complete", () => dispatchEvent(new Event("strictly-kept")));
       }
       return transaction;

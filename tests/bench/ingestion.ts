@@ -16,7 +16,7 @@ import { closeSession, openSession } from "@/lib/server/sessions/writes";
 const BATCH = 1000;
 const BATCHES = 16;
 /** As many at once on either side. */
-const SENDERS = 2;
+const SENDERS = 4;
 const ROUNDS = 7;
 
 interface Target {

@@ -13,7 +13,7 @@ export const READINGS_BYTES = { json: 512 * 1024, csv: 2 * 1024 * 1024 } as cons
 
 /** Further ahead no clock of a sensor is by accident. */
 const FUTURE_HOURS = 24;
-const EARLIEST = "2000-01-01T00:00:00Z";
+const EARLIEST = Date.parse("2000-01-01T00:00:00Z");
 // eslint-disable-next-line no-control-regex -- the control characters are what is refused
 const CONTROL = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f]/;
 
@@ -74,7 +74,8 @@ export type MeasuredOrRefusal =
 
 /** A reading in the units of the log; or why it cannot be one, with the field, the value and what it takes. */
 export function toMeasured(reading: SensorReading, now: Date): MeasuredOrRefusal {
-  const refusal = refusedTime(reading.at, now) ?? refusedUnit(reading);
+  const at = Date.parse(reading.at);
+  const refusal = refusedTime(reading.at, at, now) ?? refusedUnit(reading);
   if (refusal !== null) return { ok: false, reason: refusal };
   const { quantity, unit } = reading;
   const { kind, min, max } = loggedRange(quantity);
@@ -86,18 +87,17 @@ export function toMeasured(reading: SensorReading, now: Date): MeasuredOrRefusal
   const { instrument = "probe", note = "" } = reading;
   const entered = `${String(reading.value)} ${unit}`;
   const measured = { kind, quantity, value, sd, instrument, sampleC: null, note: note.trim(), entered, step: null };
-  return { ok: true, measured, occurredAt: new Date(reading.at).toISOString() };
+  return { ok: true, measured, occurredAt: new Date(at).toISOString() };
 }
 
 function typicalSd(quantity: LoggedQuantity): number {
   return isSeries(quantity) ? TYPICAL_SD[loggedRange(quantity).kind] : MEASURABLE[quantity].typicalSd;
 }
 
-function refusedTime(text: string, now: Date): string | null {
-  const at = Date.parse(text);
+function refusedTime(text: string, at: number, now: Date): string | null {
   if (Number.isNaN(at)) return `at “${text.slice(0, 40)}”: there is no such time`;
   const latest = now.getTime() + FUTURE_HOURS * 3_600_000;
-  if (at >= Date.parse(EARLIEST) && at <= latest) return null;
+  if (at >= EARLIEST && at <= latest) return null;
   return `at “${text.slice(0, 40)}”: it takes a time from the year 2000 to ${String(FUTURE_HOURS)} hours from now`;
 }
 

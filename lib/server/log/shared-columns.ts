@@ -25,7 +25,10 @@ interface Parts {
   readonly each: readonly string[];
 }
 
-/** Objects as what all of them say and what each says besides, so that the first is written once. */
+/**
+ * Objects as what all of them say and what each says besides, so that the first is written once. Their names are those of
+ * fields of ours, without a sign that JSON would escape.
+ */
 export function partsOf(objects: readonly Readonly<Record<string, unknown>>[]): Parts {
   const [first = {}] = objects;
   const names = Object.keys(first);
@@ -37,8 +40,14 @@ export function partsOf(objects: readonly Readonly<Record<string, unknown>>[]): 
   const others = names.filter((name) => !shared.includes(name));
   return {
     shared: JSON.stringify(pick(first, shared)),
-    each: objects.map((each) => JSON.stringify(shared.length === 0 ? each : pick(each, others))),
+    each: objects.map((each) => (shared.length === 0 ? JSON.stringify(each) : besides(each, others))),
   };
+}
+
+/** Without an object for each, of which there are thousands. */
+function besides(object: Readonly<Record<string, unknown>>, names: readonly string[]): string {
+  const said = names.filter((name) => object[name] !== undefined);
+  return `{${said.map((name) => `"${name}":${JSON.stringify(object[name])}`).join(",")}}`;
 }
 
 function pick(object: Readonly<Record<string, unknown>>, names: readonly string[]): object {
