@@ -19,9 +19,14 @@ const JUDGES = 60;
 const ENTRIES = 200;
 /** A flight has so many places at most. */
 const IN_A_FLIGHT = 100;
-/** Of the saves of a judge so many come at a pace, one a second: a writer saves some three times a minute. */
-const PACED = 20;
-const PACE_MS = 1000;
+/**
+ * Of the saves of a judge so many come at each pace: a page saves when its writer rests, some three times a minute. The
+ * first is four times that, the second twenty times.
+ */
+const PACES = [
+  { words: "a save every 5 s each", paceMs: 5000, saves: 8 },
+  { words: "a save a second each", paceMs: 1000, saves: 16 },
+] as const;
 const CONNECTIONS = 10;
 
 interface Judge {
@@ -122,7 +127,10 @@ async function save(tastingId: string, { userId, cookie, deviceId }: Judge, entr
   return took;
 }
 
-/** Saves from all judges; each goes on when its last one is answered, and at a pace no sooner than that. */
+/**
+ * Saves from all judges, each at some moment of its turn and when its last one is answered. Judges do not wait for one
+ * another, so neither may they here: with the same rest after each answer they would come in step, and all at once.
+ */
 async function saveAll(
   judges: readonly Judge[],
   a: {
@@ -134,13 +142,13 @@ async function saveAll(
   },
 ): Promise<readonly number[]> {
   const times: number[] = [];
+  const begun = performance.now();
   await Promise.all(
     judges.map(async (judge) => {
-      await delay(random() * a.paceMs);
       for (let entry = a.from; entry < a.to; entry++) {
-        const took = await a.by(a.tastingId, judge, entry);
-        times.push(took);
-        await delay(Math.max(0, a.paceMs - took));
+        const due = (entry - a.from + random()) * a.paceMs;
+        await delay(Math.max(0, begun + due - performance.now()));
+        times.push(await a.by(a.tastingId, judge, entry));
       }
     }),
   );
@@ -205,14 +213,17 @@ async function benchJudging(): Promise<void> {
     // As many as a device ever sends twice: the first ones of a server that has just started are not measured.
     const others = judges.map((judge) => ({ ...judge, deviceId: randomUUID() }));
     await saveAll(others, { from: 0, to: 2, paceMs: 0, by: save, tastingId: place.tastingId });
-    const paced = { from: 0, to: PACED, paceMs: PACE_MS };
-    const unpaced = { from: PACED, to: ENTRIES, paceMs: 0 };
-    const pacedFloor = await saveAll(others, { ...paced, by: driver, tastingId: bare.tastingId });
-    const pacedTimes = await saveAll(judges, { ...paced, by: save, tastingId: place.tastingId });
-    tell(`${String(JUDGES)} judges, a save a second each`, pacedTimes, pacedFloor);
-    const floor = await saveAll(others, { ...unpaced, by: driver, tastingId: bare.tastingId });
-    const times = await saveAll(judges, { ...unpaced, by: save, tastingId: place.tastingId });
-    tell(`${String(JUDGES)} judges without a pause`, times, floor);
+    const judge = async (words: string, paceMs: number, from: number, to: number): Promise<void> => {
+      const floor = await saveAll(others, { paceMs, from, to, by: driver, tastingId: bare.tastingId });
+      const times = await saveAll(judges, { paceMs, from, to, by: save, tastingId: place.tastingId });
+      tell(`${String(JUDGES)} judges, ${words}`, times, floor);
+    };
+    let from = 0;
+    for (const { words, paceMs, saves } of PACES) {
+      await judge(words, paceMs, from, from + saves);
+      from += saves;
+    }
+    await judge("without a pause", 0, from, ENTRIES);
   } finally {
     await pool.end();
     await directory.$disconnect();
