@@ -44,7 +44,9 @@ describe("checkSignIn", () => {
     await directory.appUser.update({ where: { id: disabled.userId }, data: { disabledAt: new Date() } });
     const addresses = [email, `${randomUUID()}@example.org`, disabled.email, "nobody"];
     for (const address of addresses) await checkSignIn({ email: address, password: "not the password", ip: ip() });
-    const costs = vi.mocked(argon2.verify).mock.calls.map(([stored]) => /^\$argon2id\$v=19\$[^$]+/.exec(String(stored))?.[0]);
+    const costs = vi
+      .mocked(argon2.verify)
+      .mock.calls.map(([stored]) => /^\$argon2id\$v=19\$[^$]+/.exec(String(stored))?.[0]);
     expect(costs).toEqual(addresses.map(() => "$argon2id$v=19$m=19456,t=2,p=1"));
   });
 
