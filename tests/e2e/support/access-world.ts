@@ -18,6 +18,8 @@ export interface AccessWorld {
 
 const HOUR_MS = 3_600_000;
 const COOKIE = "gylebook-session";
+/** Marks the sessions of one world, for another may be open beside it. */
+const newMark = (): string => `access matrix ${randomUUID()}`;
 
 export async function openAccessWorld(): Promise<AccessWorld> {
   const database = new Client({ connectionString: process.env.DATABASE_URL });
@@ -25,7 +27,8 @@ export async function openAccessWorld(): Promise<AccessWorld> {
   const spaceId = await idOf(database, "SELECT id FROM space WHERE slug = 'hollowmere'");
   const made = await makePeople(database, spaceId);
   const named = await namedPeople(database);
-  const tokens = await openSessions(database, { ...made, ...named });
+  const mark = newMark();
+  const tokens = await openSessions(database, mark, { ...made, ...named });
   // As closing an account leaves it, but for the session, which would still have been open.
   await database.query(
     `UPDATE app_user SET email_norm = id || '@closed.invalid', display_name = 'A former member', password_hash = NULL,
@@ -48,7 +51,7 @@ export async function openAccessWorld(): Promise<AccessWorld> {
       const [, token = ""] = tokens[person].split("=");
       await database.query("DELETE FROM auth_session WHERE token_hash = $1", [hashOf(token)]);
     },
-    end: () => forget(database, Object.values(made)),
+    end: () => forget(database, mark, Object.values(made)),
   };
 }
 
@@ -85,6 +88,7 @@ async function namedPeople(database: Client): Promise<Record<Named, string>> {
 
 async function openSessions(
   database: Client,
+  mark: string,
   people: Readonly<Record<Exclude<Person, "anonymous">, string>>,
 ): Promise<Record<Person, string>> {
   const cookies = Object.fromEntries(EVERYBODY.map((person) => [person, ""])) as Record<Person, string>;
@@ -93,8 +97,8 @@ async function openSessions(
     const token = randomBytes(32).toString("base64url");
     await database.query(
       `INSERT INTO auth_session (token_hash, user_id, user_agent, idle_expires_at, absolute_expires_at)
-       VALUES ($1, $2, 'access matrix', $3, $3)`,
-      [hashOf(token), userId, end],
+       VALUES ($1, $2, $4, $3, $3)`,
+      [hashOf(token), userId, end, mark],
     );
     cookies[person as Person] = `${COOKIE}=${token}`;
   }
@@ -146,9 +150,9 @@ async function readWords(database: Client): Promise<readonly string[]> {
 }
 
 /** Takes the people away again, with their places and sessions, so that the lists of the demo are as they were. */
-async function forget(database: Client, ids: readonly string[]): Promise<void> {
+async function forget(database: Client, mark: string, ids: readonly string[]): Promise<void> {
   await database.query("DELETE FROM membership WHERE user_id = ANY ($1)", [ids]);
-  await database.query("DELETE FROM auth_session WHERE user_agent = 'access matrix'");
+  await database.query("DELETE FROM auth_session WHERE user_agent = $1", [mark]);
   await database.query("DELETE FROM app_user WHERE id = ANY ($1)", [ids]);
   await database.end();
 }
