@@ -1,4 +1,4 @@
-import { describe, expect, it } from "vitest";
+import { beforeEach, describe, expect, it } from "vitest";
 import type { EquipmentKind } from "@/lib/model/typical-equipment";
 import { kettleKind } from "@/lib/model/learning/kettle-kind";
 import { closeAccount } from "@/lib/server/accounts/close-account";
@@ -17,9 +17,12 @@ import { planBrew } from "@/lib/server/brews/plan";
 import { clubThatBrewed, logBoil } from "../support/boiled-brew";
 import { brewOf, parsedEquipment } from "../support/brewing";
 import { newClub, TEST_PASSWORD } from "../support/club";
+import { forgetKettlesElsewhere } from "../support/forget-kettles-elsewhere";
 
 const { equipment: SAMPLE } = parsedEquipment();
 const KIND: EquipmentKind = kettleKind(SAMPLE);
+
+beforeEach(forgetKettlesElsewhere);
 
 async function clubsThatGave(count: number) {
   const clubs = [];

@@ -1,5 +1,5 @@
 import { randomUUID } from "node:crypto";
-import { describe, expect, it } from "vitest";
+import { beforeEach, describe, expect, it } from "vitest";
 import { FIGURES, type FigureName } from "@/lib/calc/ledger";
 import { unlearnedProfile } from "@/lib/model/learning/unlearned-profile";
 import { planBrew } from "@/lib/server/brews/plan";
@@ -12,6 +12,7 @@ import type { Member } from "@/lib/server/session";
 import { clubThatBrewed, logBoil } from "../support/boiled-brew";
 import { brewOf, parsedEquipment } from "../support/brewing";
 import { join, newClub } from "../support/club";
+import { forgetKettlesElsewhere } from "../support/forget-kettles-elsewhere";
 
 async function learningOf(member: Member, equipmentId: string) {
   const learning = await findLearning(member, equipmentId, null);
@@ -19,6 +20,8 @@ async function learningOf(member: Member, equipmentId: string) {
   const row = (wanted: FigureName) => learning.learned.rows.find(({ name }) => name === wanted);
   return { ...learning, row };
 }
+
+beforeEach(forgetKettlesElsewhere);
 
 describe("what brews tell of a kettle", () => {
   it("moves the boil-off to where a brew read it, and narrows it", async () => {
