@@ -1,7 +1,7 @@
 import "server-only";
 import { setTimeout as delay } from "node:timers/promises";
 import { AppError } from "../app-error";
-import type { SpaceTransaction } from "./client";
+import type { DatabaseClient, SpaceTransaction } from "./client";
 import { hasFurtherServers, PRIMARY, server } from "./servers";
 
 export interface Reader {
@@ -25,8 +25,13 @@ export function inPlace<R>(reader: Reader, work: SpaceWork<R>): Promise<R> {
 }
 
 /** Runs work on one server, whether the space is there or not. */
-export function onServer<R>(number: number, { spaceId, userId }: Reader, work: SpaceWork<R>): Promise<R> {
-  return server(number).$transaction(async (tx) => {
+export function onServer<R>(number: number, reader: Reader, work: SpaceWork<R>): Promise<R> {
+  return inClient(server(number), reader, work);
+}
+
+/** The same on any server that is reached. */
+export function inClient<R>(client: DatabaseClient, { spaceId, userId }: Reader, work: SpaceWork<R>): Promise<R> {
+  return client.$transaction(async (tx) => {
     await tx.$queryRaw`
       SELECT set_config('role', 'gyle_app', true),
              set_config('app.space_id', ${spaceId}, true),

@@ -5,7 +5,7 @@ import { noteError } from "../note-error";
 import { seenSoFar, type Seen } from "../recent-write";
 import type { DatabaseClient } from "./client";
 import { NOWHERE } from "../publications/nowhere";
-import { inPlace, onServer, type Reader, type SpaceWork } from "./place";
+import { inClient, inPlace, onServer, type Reader, type SpaceWork } from "./place";
 import { hasFurtherServers, replica, serverNumbers } from "./servers";
 
 /** For so long a reader waits for the standby to have what they wrote themselves. */
@@ -37,13 +37,7 @@ async function askReplica<R>(
 ): Promise<{ readonly result: R } | null> {
   try {
     if (wanted !== "nothing" && !(await hasReplayed(client, wanted.lsn))) return null;
-    return await client.$transaction(async (tx) => {
-      await tx.$queryRaw`
-        SELECT set_config('role', 'gyle_app', true),
-               set_config('app.space_id', ${reader.spaceId}, true),
-               set_config('app.user_id', ${reader.userId}, true)`;
-      return { result: await work(tx) };
-    });
+    return { result: await inClient(client, reader, work) };
   } catch (error) {
     if (error instanceof AppError) throw error;
     // It is away, or took back a row that this was reading; the other server answers.
