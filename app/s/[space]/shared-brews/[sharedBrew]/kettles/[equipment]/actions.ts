@@ -12,6 +12,7 @@ import { listAdaptations } from "@/lib/server/adaptations/reads";
 import { saveAdaptation } from "@/lib/server/adaptations/writes";
 import { AppError } from "@/lib/server/app-error";
 import { planBrew } from "@/lib/server/brews/plan";
+import { requireAbility } from "@/lib/server/permissions";
 import { requireMember } from "@/lib/server/session";
 import { findSheet, type KettleSheet } from "@/lib/server/shared-brews/find-sheet";
 import { changePart, joinSharedBrew, leaveSharedBrew } from "@/lib/server/shared-brews/participants";
@@ -31,10 +32,8 @@ const joinForm = z
 export async function joinAction(space: string, previous: Answer | null, form: FormData): Promise<Answer> {
   const run = formAction(joinForm, async (input): Promise<void> => {
     const member = await requireMember(space);
-    const sheet = requireSheet(await findSheet(member, input));
-    if (sheet.adapted.chosen === null) {
-      throw new AppError("INVALID", "The recipe does not fit this kettle: take one of the ways out first.");
-    }
+    requireAbility(member, "brew");
+    requireFitting(requireSheet(await findSheet(member, input)));
     await joinSharedBrew(member, input);
     revalidatePath(`/s/${space}`, "layout");
   });
@@ -88,11 +87,10 @@ export async function takeWayAction(space: string, previous: Answer | null, form
 export async function planSheetAction(space: string, previous: Answer | null, form: FormData): Promise<Answer> {
   const run = formAction(z.strictObject(place), async (ids): Promise<void> => {
     const member = await requireMember(space);
-    const { revision, adapted } = requireSheet(await findSheet(member, ids));
-    if (adapted.chosen === null) {
-      throw new AppError("INVALID", "The recipe does not fit this kettle: take one of the ways out first.");
-    }
-    const { recipe } = adapted.chosen;
+    requireAbility(member, "brew");
+    const sheet = requireSheet(await findSheet(member, ids));
+    const { revision } = sheet;
+    const { recipe } = requireFitting(sheet);
     const { ambient } = revision.content.writtenOn;
     const { id } = await planBrew(member, { ...ids, recipeId: revision.id, rev: revision.rev, recipe, ambient });
     redirect(`/s/${space}/brews/${id}`);
@@ -103,4 +101,11 @@ export async function planSheetAction(space: string, previous: Answer | null, fo
 function requireSheet(sheet: KettleSheet | null): KettleSheet {
   if (sheet === null) throw new AppError("NOT_FOUND", "There is no such shared brew or kettle here.");
   return sheet;
+}
+
+function requireFitting({ adapted }: KettleSheet): NonNullable<KettleSheet["adapted"]["chosen"]> {
+  if (adapted.chosen === null) {
+    throw new AppError("INVALID", "The recipe does not fit this kettle: take one of the ways out first.");
+  }
+  return adapted.chosen;
 }
