@@ -17,6 +17,7 @@ import { closeSession, openSession } from "@/lib/server/sessions/writes";
 const SLOW = { latency: 150, downloadThroughput: (1.6e6 / 8) * 0.9, uploadThroughput: (750e3 / 8) * 0.9 };
 const SLOWER_PROCESSOR = 4;
 const READINGS = 40;
+const VISITS = 5;
 
 async function throttle(context: BrowserContext, page: Page): Promise<void> {
   const session = await context.newCDPSession(page);
@@ -25,12 +26,26 @@ async function throttle(context: BrowserContext, page: Page): Promise<void> {
   await session.send("Emulation.setCPUThrottlingRate", { rate: SLOWER_PROCESSOR });
 }
 
-/** Until the button under the thumb is there, which is there once it works: it is drawn by the script. */
+/**
+ * In the page, before its own script: notes when the button under the thumb is there, which is there once it works, and
+ * on the screen, with the processor free for a tap. Looking from outside would take the slow processor's time itself.
+ */
+function noteFirstTouch(): void {
+  const seen = new MutationObserver(() => {
+    if (document.querySelector("[aria-label='At hand'] button") === null) return;
+    seen.disconnect();
+    requestAnimationFrame(() => setTimeout(() => performance.mark("touchable")));
+  });
+  seen.observe(document, { subtree: true, childList: true });
+}
+
+/** From the beginning of the navigation, ms. */
 async function untilTouchable(page: Page, address: string): Promise<number> {
-  const begun = Date.now();
   await page.goto(address, { waitUntil: "commit" });
-  await page.getByRole("region", { name: "At hand" }).getByRole("button").first().waitFor();
-  return Date.now() - begun;
+  const mark = await page.waitForFunction(() => performance.getEntriesByName("touchable")[0]?.startTime, null, {
+    polling: 1000,
+  });
+  return mark.evaluate((at) => at ?? NaN);
 }
 
 interface KeptTimes {
@@ -123,17 +138,31 @@ const browser = await chromium.launch({
   executablePath: await ensureChromium(),
   args: ["--no-sandbox", "--disable-gpu"],
 });
-const context = await browser.newContext({ viewport: { width: 390, height: 844 }, locale: "en-GB" });
-const page = await context.newPage();
 const origin = environment.appOrigin ?? "http://localhost:3000";
-await page.goto(`${origin}/sign-in`);
-await page.getByLabel("E-mail address").fill(person.email);
-await page.getByLabel("Password").fill(DEMO_PASSWORD);
-await page.getByRole("button", { name: "Sign in" }).click();
-await page.getByRole("link", { name: "Account of" }).waitFor();
-
 const address = `${origin}/brew-day/${DEMO_CLUB.slug}/${brew.id}`;
-await throttle(context, page);
+const { email } = person;
+
+/** A phone on which the member has signed in and that has never seen a brew day. */
+async function newPhone(): Promise<{ readonly context: BrowserContext; readonly page: Page }> {
+  const context = await browser.newContext({ viewport: { width: 390, height: 844 }, locale: "en-GB" });
+  const page = await context.newPage();
+  await page.goto(`${origin}/sign-in`);
+  await page.getByLabel("E-mail address").fill(email);
+  await page.getByLabel("Password").fill(DEMO_PASSWORD);
+  await page.getByRole("button", { name: "Sign in" }).click();
+  await page.getByRole("link", { name: "Account of" }).waitFor();
+  await throttle(context, page);
+  await page.addInitScript(noteFirstTouch);
+  return { context, page };
+}
+
+const firstTouches: number[] = [];
+for (let visit = 1; visit < VISITS; visit += 1) {
+  const phone = await newPhone();
+  firstTouches.push(await untilTouchable(phone.page, address));
+  await phone.context.close();
+}
+const { context, page } = await newPhone();
 let script = 0;
 page.on("response", (response) => {
   if (!response.url().endsWith(".js") || response.url().endsWith("sw.js")) return;
@@ -144,7 +173,9 @@ page.on("response", (response) => {
       script += responseBodySize;
     });
 });
-const first = await untilTouchable(page, address);
+firstTouches.push(await untilTouchable(page, address));
+const visits = inOrder(firstTouches);
+const first = at(visits, 0.5);
 await page.getByText("This page starts without a network.").waitFor();
 const scriptOfFirst = script;
 const again = await untilTouchable(page, address);
@@ -160,7 +191,7 @@ await directory.$disconnect();
 console.log(`
 Brew-day page, on a processor ${String(SLOWER_PROCESSOR)} times slower and a network of 1.6 Mbit/s with 150 ms
 script over the network, compressed                 ${(scriptOfFirst / 1000).toFixed(1)} kB  (wanted: at most 130)
-can be touched, first visit                         ${ms(first)}  (wanted: within 2000)
+can be touched, first visit, median of ${String(VISITS)}            ${ms(first)}  slowest: ${ms(visits.at(-1) ?? NaN)}  (wanted: within 2000)
 can be touched, from the device                     ${ms(again)}  ${(first / again).toFixed(1)} times sooner
 can be touched, without a network                   ${ms(offline)}
 reading on the disk, from the tap, median           ${ms(at(onDisk, 0.5))}  95 %: ${ms(at(onDisk, 0.95))}  (wanted: within 50)

@@ -14,6 +14,7 @@ import { EntryDialog } from "./entry-dialog";
 import { NowPanel } from "./now-panel";
 import { RestOfDayLine } from "./rest-of-day-line";
 import { StatusLine } from "./status-line";
+import { useDrawn } from "./use-drawn";
 import { useMoves } from "./use-moves";
 import { WholeDay } from "./whole-day";
 
@@ -29,6 +30,7 @@ export function DayScreen({ state, session, database }: DayScreenProps): ReactEl
   const alarms = useOpenAlarms();
   const sounding = useAlarms(alarms);
   const moves = useMoves();
+  const isDrawn = useDrawn();
   const dialog = useRef<OnEnter>(null);
   const enter = useCallback((entry: Entry) => dialog.current?.(entry), []);
   return (
@@ -41,13 +43,15 @@ export function DayScreen({ state, session, database }: DayScreenProps): ReactEl
           <div className="flex flex-col gap-8">
             <NowPanel onEnter={enter} moves={moves} />
             <RestOfDayLine />
-            <WholeDay onEnter={enter} moves={moves} />
+            {isDrawn ? <WholeDay onEnter={enter} moves={moves} /> : null}
           </div>
-          <aside aria-label="The day so far" className="flex flex-col gap-8">
-            <DayChart />
-            <DayLog onEnter={enter} />
-            <DeviceHelp sounding={sounding} />
-          </aside>
+          {isDrawn ? (
+            <aside aria-label="The day so far" className="flex flex-col gap-8">
+              <DayChart />
+              <DayLog onEnter={enter} />
+              <DeviceHelp sounding={sounding} />
+            </aside>
+          ) : null}
         </div>
       </main>
       {mayWrite ? <EntryBar onEnter={enter} moves={moves} /> : null}

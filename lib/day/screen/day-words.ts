@@ -5,7 +5,6 @@ export const DAY_WORDS: KeptPageWords = {
   className: "brew-day",
   heading: "Brew day",
   noAddress: ["No brew day here", "This address names no brew. Open the brew in your club and choose “Brew day”."],
-  reading: "Reading the sheet…",
   signedOut: "You are not signed in. Sign in once with a network; after that this brew day works without one.",
   notFound: "There is no such brew here, or it is not of a club of yours.",
   away:

@@ -2,6 +2,7 @@ import { createRoot } from "react-dom/client";
 import { browserClock } from "../store/clock";
 import { openDayDatabase } from "../store/database";
 import { DaySession } from "../sync/day-session";
+import { beginPage } from "../sync/begin-page";
 import { fetchSheet, postDelivery } from "../sync/http";
 import { announceChange, DAY_PAGES, keepInStep, oneSender } from "../sync/keep-in-step";
 import { listenToServer } from "../sync/listen-to-server";
@@ -34,12 +35,12 @@ async function begin(element: HTMLElement): Promise<void> {
     alone: (work) => oneSender(DAY_PAGES, work),
     sendPhotos: (userId) => sendPhotos(database, userId),
   });
-  await session.reread();
-  createRoot(element).render(<DayApp session={session} database={database} />);
-  void session.refresh().then(() => session.send());
-  keepInStep(session, DAY_PAGES);
-  listenToServer(session);
-  void startWorker("/brew-day/");
+  await beginPage(session, () => {
+    createRoot(element).render(<DayApp session={session} database={database} />);
+    keepInStep(session, DAY_PAGES);
+    listenToServer(session);
+    void startWorker("/brew-day/");
+  });
 }
 
 const element = document.getElementById("day");

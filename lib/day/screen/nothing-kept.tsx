@@ -6,7 +6,6 @@ export interface KeptPageWords {
   readonly className: string;
   readonly heading: string;
   readonly noAddress: readonly [heading: string, text: string];
-  readonly reading: string;
   readonly signedOut: string;
   readonly notFound: string;
   readonly away: string;
@@ -35,15 +34,9 @@ interface NothingKeptProps {
   readonly onRetry: () => void;
 }
 
-/** Shown while there is nothing on this device. */
+/** Shown where there is nothing on this device, and the server gave nothing. */
 export function NothingKept({ words, connection, onRetry }: NothingKeptProps): ReactElement {
   switch (connection) {
-    case "unknown":
-      return (
-        <Plain words={words}>
-          <p role="status">{words.reading}</p>
-        </Plain>
-      );
     case "signed out":
       return (
         <Plain words={words}>

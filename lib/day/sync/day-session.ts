@@ -66,14 +66,16 @@ export class DaySession extends Observed<DayState> {
     super(NOTHING_YET);
   }
 
-  /** Reads what this device keeps. */
-  async reread(): Promise<void> {
+  /** Reads what this device keeps, and shows it with what else was learnt at once. */
+  async reread(learnt: Pick<Partial<DayState>, "connection" | "clockAheadMs"> = {}): Promise<void> {
     const { database, space, brewId } = this.setting;
     const { sheet: read, entries, waiting } = await readDay(database, space, brewId);
-    const { sheet: shown } = this.snapshot();
-    // The same sheet stays the same object, for the plan of the day is computed from it.
-    const sheet = read !== null && read.readAt === shown?.readAt ? shown : read;
-    this.change({ sheet, entries, waiting, log: projectLog(entries), isReady: true });
+    const shown = this.snapshot();
+    // What is the same stays the same object: the plan and the whole day are computed from it and drawn.
+    const sheet = read !== null && read.readAt === shown.sheet?.readAt ? shown.sheet : read;
+    const log = isSameLog(entries, shown.entries) ? {} : { entries, log: projectLog(entries) };
+    const queue = isSameQueue(waiting, shown.waiting) ? {} : { waiting };
+    this.change({ sheet, ...log, ...queue, isReady: true, ...learnt });
   }
 
   /** Keeps events on this device; fulfilled when they are on its disk. Showing and sending follow and are not waited for. */
@@ -136,16 +138,27 @@ export class DaySession extends Observed<DayState> {
       return;
     }
     const { sheet } = fetched;
-    await keepSheet(database, sheet);
-    await this.reread();
     const clockAheadMs = Date.parse(sheet.readAt) - (before + clock.now()) / 2;
-    this.change({ connection: "done", clockAheadMs });
+    await keepSheet(database, sheet);
+    await this.reread({ connection: "done", clockAheadMs });
   }
 
   /** Adds what others have logged. */
   async take(entries: readonly LogEntry[]): Promise<void> {
     await keepEntries(this.setting.database, this.setting.brewId, entries);
-    await this.reread();
-    this.change({ connection: "done" });
+    await this.reread({ connection: "done" });
   }
+}
+
+/** An entry never changes but for what the server says when it has it. */
+function isSameLog(some: readonly LogEntry[], others: readonly LogEntry[]): boolean {
+  return isSameList(some, others, ({ event, receivedAt }) => `${event.id} ${String(receivedAt)}`);
+}
+
+function isSameQueue(some: readonly Waiting[], others: readonly Waiting[]): boolean {
+  return isSameList(some, others, ({ event, refusal }) => `${event.id} ${String(refusal)}`);
+}
+
+function isSameList<T>(some: readonly T[], others: readonly T[], keyOf: (one: T) => string): boolean {
+  return some.length === others.length && some.every((one, i) => keyOf(one) === keyOf(others[i] as T));
 }

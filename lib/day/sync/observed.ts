@@ -12,7 +12,9 @@ export class Observed<S> {
   readonly snapshot = (): S => this.state;
 
   protected change(part: Partial<S>): void {
-    this.state = { ...this.state, ...part };
+    const state = { ...this.state, ...part };
+    if (Object.keys(part).every((key) => state[key as keyof S] === this.state[key as keyof S])) return;
+    this.state = state;
     for (const listener of this.listeners) listener();
   }
 }

@@ -5,7 +5,6 @@ export const JUDGING_WORDS: KeptPageWords = {
   className: "judging",
   heading: "Judging",
   noAddress: ["No tasting here", "This address names no tasting. Open the tasting in your club and choose “Judge”."],
-  reading: "Reading your sheets…",
   signedOut: "You are not signed in. Sign in once with a network; after that your sheets work without one.",
   notFound: "There is no such tasting here, or you do not judge at it.",
   away:

@@ -1,6 +1,7 @@
 import { createRoot } from "react-dom/client";
 import { browserClock } from "../store/clock";
 import { openTastingDatabase } from "../store/tasting-database";
+import { beginPage } from "../sync/begin-page";
 import { fetchJudgeSheet, postSheets } from "../sync/http";
 import { JudgingSession } from "../sync/judging-session";
 import { announceChange, JUDGING_PAGES, keepInStep, oneSender } from "../sync/keep-in-step";
@@ -30,11 +31,11 @@ async function begin(element: HTMLElement): Promise<void> {
     announce: () => announceChange(JUDGING_PAGES),
     alone: (work) => oneSender(JUDGING_PAGES, work),
   });
-  await session.reread();
-  createRoot(element).render(<JudgingApp session={session} />);
-  void session.refresh().then(() => session.send());
-  keepInStep(session, JUDGING_PAGES);
-  void startWorker("/judging/");
+  await beginPage(session, () => {
+    createRoot(element).render(<JudgingApp session={session} />);
+    keepInStep(session, JUDGING_PAGES);
+    void startWorker("/judging/");
+  });
 }
 
 const element = document.getElementById("day");
