@@ -3,6 +3,7 @@ import { z } from "zod";
 import { recipeContent } from "@/lib/model/recipe-content";
 import { sessionCookie } from "@/lib/server/auth";
 import { directory } from "@/lib/server/db";
+import { createOrder } from "@/lib/server/orders/writes";
 import { createRecipe } from "@/lib/server/recipes/writes";
 import type { Member } from "@/lib/server/session";
 import { openSession } from "@/lib/server/sessions/writes";
@@ -14,6 +15,7 @@ import { sampleContent } from "../support/sample-recipe";
 import { startFlakyProxy } from "./flaky-proxy";
 import { seededRandom } from "./random";
 import { readingWriter, sheetWriter } from "./service/deliveries";
+import { orderWriter } from "./service/orders";
 import { recipeWriter, revisionWriter } from "./service/recipes";
 import { draftWriter, signInWriter } from "./service/versions";
 import type { Setting, Writer } from "./service/writer";
@@ -30,6 +32,7 @@ const message = z.discriminatedUnion("kind", [
 
 const PAUSE_MS = { least: 100, more: 500 } as const;
 const LONGEST_DRAIN_MS = 120_000;
+const ORDER = { title: "Malt", sharedBrewId: null, currency: "EUR", closesAt: null, note: "" } as const;
 /** Of each kind of write. */
 const WRITERS = 2;
 
@@ -65,6 +68,7 @@ async function makeWriters(): Promise<readonly Writer[]> {
     const reference = await referenceOf(member);
     const holder = { member, reference };
     const { brewId } = await newBrewing(organiser, member);
+    const { id: orderId } = await createOrder(organiser, ORDER);
     const { id: recipeId } = await createRecipe(member, parsedRecipe("Revised"));
     const entryNo = entryNos[0] ?? 0;
     writers.push(
@@ -73,6 +77,7 @@ async function makeWriters(): Promise<readonly Writer[]> {
       recipeWriter(shared, { ...holder, content }),
       revisionWriter(shared, { ...holder, content, recipeId }),
       draftWriter(shared, holder),
+      orderWriter(shared, { ...holder, orderId }),
     );
   }
   writers.push(signInWriter(shared, { ...(await newAccount("Somebody")), password: TEST_PASSWORD }));

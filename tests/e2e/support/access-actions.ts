@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
-import type { ActionRow } from "@/tests/access/action-row";
 import { ACTION_ROWS } from "@/tests/access/action-rows";
+import { actionForm } from "@/tests/support/action-form";
 import type { AddressParts } from "./club-addresses";
 import { addressOf } from "./page-routes";
 import type { Answered, Asked } from "./plain-request";
@@ -34,17 +34,9 @@ export function callOf(name: string, ids: AddressParts, more: Readonly<Record<st
   const headers = { "next-action": action.id, accept: "text/x-component" };
   const path = addressOf(action.page, ids);
   const input = { ...row.input(ids), ...more };
-  if (row.sent === "form") return { method: "POST", path, headers, body: formBody(row.bound(ids), input) };
+  if (row.sent === "form") return { method: "POST", path, headers, body: actionForm(row.bound(ids), input) };
   const body = JSON.stringify([...row.bound(ids), input]);
   return { method: "POST", path, headers: { ...headers, "content-type": "text/plain;charset=UTF-8" }, body };
-}
-
-/** Bound values, the state before, and a form, as React writes them: the fields of the form are marked as part 1. */
-function formBody(bound: readonly unknown[], input: ReturnType<ActionRow["input"]>): FormData {
-  const body = new FormData();
-  for (const [name, value] of Object.entries(input)) body.append(`_1_${name}`, String(value));
-  body.append("0", JSON.stringify([...bound, null, "$K1"]));
-  return body;
 }
 
 /** What became of a call: the words of its answer, the page that it leads to, or the status of a failure. */
