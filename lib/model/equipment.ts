@@ -1,5 +1,5 @@
 import { z } from "zod";
-import type { Equipment, Figure } from "@/lib/calc/ledger";
+import { CORRELATION_RANGE, FIGURES, type Equipment, type Figure } from "@/lib/calc/ledger";
 import type { Quantity } from "@/lib/calc/units";
 import { dipStick, LONGEST_BASIS } from "./dip-stick";
 import { EQUIPMENT_FIELDS } from "./equipment-fields";
@@ -95,6 +95,29 @@ const fermenter = z
     message: "Fermenter headspace leaves no room in the fermenter",
   });
 
+const figureName = oneOf(
+  "Figure of a correlation",
+  FIGURES.map(({ name }) => name),
+);
+
+/** Which figures are off together: each pair once, and none with itself. */
+const correlations = z
+  .array(
+    z.strictObject({
+      one: figureName,
+      other: figureName,
+      coefficient: ranged("Correlation coefficient", CORRELATION_RANGE),
+    }),
+    { error: "The correlations of figures are not a list" },
+  )
+  .max((FIGURES.length * (FIGURES.length - 1)) / 2, "There are more correlations than pairs of figures")
+  .refine((pairs) => new Set(pairs.map(({ one, other }) => [one, other].sort().join())).size === pairs.length, {
+    message: "A correlation of two figures is there twice",
+  })
+  .refine((pairs) => pairs.every(({ one, other }) => one !== other), {
+    message: "A correlation is of a figure with itself",
+  });
+
 /** One member's equipment, with ranges from a two-litre pot to a small brewery. */
 export const equipmentInput: z.ZodType<Equipment> = z
   .strictObject({
@@ -107,6 +130,7 @@ export const equipmentInput: z.ZodType<Equipment> = z
     fermenter,
     usualBatch: measuredBy(EQUIPMENT_FIELDS.usualBatch),
     altitude: measuredBy(EQUIPMENT_FIELDS.altitude),
+    correlations: correlations.exactOptional(),
   })
   .refine((e) => e.usualBatch <= e.fermenter.capacity, {
     path: ["usualBatch"],

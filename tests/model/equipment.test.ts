@@ -52,6 +52,20 @@ describe("equipmentInput", () => {
     expect(messagesFor(withKettle(change))).toMatchObject({ [path]: message });
   });
 
+  it("takes figures that are tied, each pair once and none with itself", () => {
+    const tie = { one: "kettle.trub", other: "kettle.transfer", coefficient: -0.6 };
+    const tied = { ...sampleEquipment(), correlations: [tie] };
+    expect(equipmentInput.parse(tied)).toEqual(tied);
+    const refusal = (...correlations: readonly object[]) => messagesFor((equipment) => ({ ...equipment, correlations }));
+    expect(refusal(tie, { ...tie, one: tie.other, other: tie.one })).toEqual({
+      correlations: "A correlation of two figures is there twice",
+    });
+    expect(refusal({ ...tie, other: tie.one })).toEqual({ correlations: "A correlation is of a figure with itself" });
+    expect(refusal({ ...tie, coefficient: 1.2 })).toEqual({
+      "correlations.0.coefficient": "Correlation coefficient 1.2 is outside -1 to 1",
+    });
+  });
+
   it("refuses an uncertainty below zero", () => {
     const change = withKettle({ boilOff: { value: 3, sd: -1, from: "stated", count: 0 } });
     expect(messagesFor(change)).toEqual({

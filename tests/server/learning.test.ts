@@ -1,6 +1,6 @@
 import { randomUUID } from "node:crypto";
 import { beforeEach, describe, expect, it } from "vitest";
-import { FIGURES, type FigureName } from "@/lib/calc/ledger";
+import { FIGURES, intervals, type Equipment, type FigureName } from "@/lib/calc/ledger";
 import { unlearnedProfile } from "@/lib/model/learning/unlearned-profile";
 import { planBrew } from "@/lib/server/brews/plan";
 import { createEquipment } from "@/lib/server/equipment/writes";
@@ -10,6 +10,7 @@ import { findLearning } from "@/lib/server/learning/learned";
 import { startFromKind } from "@/lib/server/learning/start";
 import type { Member } from "@/lib/server/session";
 import { clubThatBrewed, logBoil } from "../support/boiled-brew";
+import { brewInput } from "../support/brewed";
 import { brewOf, parsedEquipment } from "../support/brewing";
 import { join, newClub } from "../support/club";
 import { forgetKettlesElsewhere } from "../support/forget-kettles-elsewhere";
@@ -52,6 +53,32 @@ describe("what brews tell of a kettle", () => {
     const after = (await learningOf(member, equipmentId)).row("kettle.boilOff");
     expect(after?.own).toEqual(before?.own);
     expect(after?.now).toMatchObject({ value, from: "learned" });
+  });
+
+  it("stands in the profile tied as it was learned, which changes what the next brew is predicted to be", async () => {
+    const { member, equipmentId } = await clubThatBrewed();
+    const { learned } = await learningOf(member, equipmentId);
+    const accepted = learned.rows.flatMap(({ name, proposed }) =>
+      proposed === null ? [] : [{ figure: name, value: proposed.value }],
+    );
+    await acceptLearned(member, { equipmentId, baseRev: 1, since: null, accepted });
+    const profile = await findEquipment(member, equipmentId);
+    const { correlations, ...untied } = profile?.equipment ?? expect.fail("the kettle is gone");
+    const names = new Set<FigureName>(accepted.map(({ figure }) => figure));
+    const all = learned.correlations.filter(({ one, other }) => names.has(one) && names.has(other));
+    expect(all.length).toBeGreaterThan(0);
+    expect(correlations).toEqual(all);
+
+    const day = { recipe: brewInput().recipe, ambient: brewInput().ambient };
+    const volume = (equipment: Equipment) => intervals({ ...day, equipment })["kettle.postBoil"];
+    expect(volume({ ...untied, correlations: all })).not.toEqual(volume(untied));
+
+    // One of them alone: nothing is known of how it goes with figures that are not these.
+    const [first] = accepted;
+    if (first === undefined) throw new Error("nothing was learned");
+    await acceptLearned(member, { equipmentId, baseRev: 2, since: null, accepted: [first] });
+    const again = (await findEquipment(member, equipmentId))?.equipment.correlations ?? [];
+    expect(again).toEqual(all.filter(({ one, other }) => one !== first.figure && other !== first.figure));
   });
 
   it("is refused from a stale page, with another value, and from who does not own the kettle", async () => {

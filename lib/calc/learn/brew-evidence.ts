@@ -58,7 +58,8 @@ const FAR = 0.5;
  * @param a.equipment - The kettle as it was planned with; a figure without uncertainty is taken as known and is not learned.
  * @param a.ambient - Air, tap water and grain on the day.
  * @param a.readings - Readings in the ledger's units, each with its standard uncertainty, in order of time.
- * @param a.correlations - Pairs of figures whose errors go together in the profile that the readings are held against.
+ * @param a.correlations - Pairs of figures whose errors go together in the profile that the readings are held against; left
+ * out, those that stand in it.
  * @param a.learned - The kettle as it is known by now, to make the evidence of an old brew anew: what was poured follows from
  * `equipment`, and the readings are held against this one, which finds wrong ones better; left out, against `equipment`.
  * @returns Evidence, which survives JSON; or why the recipe gives no ledger on this kettle.
@@ -102,7 +103,7 @@ function countedReadings(
   a: Parameters<typeof brewEvidence>[0] & { readonly ledger: Ledger; readonly effects: readonly Effect[] },
 ): Pick<Straight, "readings" | "leftOut"> {
   const { ledger, effects } = a;
-  const intervals = intervalsFrom(effects, ledger, a.correlations ?? []);
+  const intervals = intervalsFrom(effects, ledger, a.correlations ?? a.equipment.correlations ?? []);
   const suspects = compareLedger({ ledger, intervals, readings: a.readings }).suspects.map(({ quantity }) => quantity);
   const readings = new Map(latestReadings(a.readings));
   for (const quantity of suspects) readings.delete(quantity);

@@ -30,7 +30,7 @@ export interface Calibration {
   readonly figures: readonly LearnedFigure[];
   /** The profile with what was learned; a figure of which no brew tells anything stays as it was. */
   readonly equipment: Equipment;
-  /** Figures that were learned together and are off together; to be handed to `intervals` with this equipment. */
+  /** Figures that were learned together and are off together; to stand in this equipment, or be handed to `intervals` with it. */
   readonly correlations: readonly FigureCorrelation[];
   /** In the order of the brews given. */
   readonly brews: readonly BrewFit[];
@@ -46,7 +46,8 @@ export interface Calibration {
  *
  * @param a.equipment - The kettle as it was known before these brews: figures typical, stated, measured by a trial, or those
  * that `pool` starts a kettle with. Figures learned from the same brews would count them twice.
- * @param a.correlations - Pairs of figures of that profile whose errors go together, as `pool` gives them.
+ * @param a.correlations - Pairs of figures of that profile whose errors go together, as `pool` gives them; left out, those that
+ * stand in it.
  * @param a.brews - What each brew says, in order of time.
  * @returns Figures with standard error, count and trend, the profile with them, and how each brew fits.
  * @validRange Up to 1000 brews.
@@ -63,7 +64,7 @@ export function calibrate(a: {
 }): Calibration {
   requireInRange("number of brews", a.brews.length, CALIBRATION_RANGE);
   for (const brew of a.brews) requireEvidence(brew);
-  const prior = kettlePrior(a.equipment, a.correlations ?? []);
+  const prior = kettlePrior(a.equipment, a.correlations ?? a.equipment.correlations ?? []);
   const brews = a.brews.map((evidence) => weighedBrew(prior, evidence));
   const { weights, found } = reweighed(prior, brews);
   const bounded = withinBounds(prior, found);

@@ -59,7 +59,7 @@ export function driftTest(a: {
 }): Drift[] {
   requireInRange("number of brews", a.brews.length, DRIFT_RANGE);
   for (const brew of a.brews) requireEvidence(brew);
-  const prior = kettlePrior(a.equipment, a.correlations ?? []);
+  const prior = kettlePrior(a.equipment, a.correlations ?? a.equipment.correlations ?? []);
   const brews = a.brews.map((evidence) => weighedBrew(prior, evidence));
   const { weights, found } = reweighed(prior, brews);
   const { mean } = found;

@@ -26,7 +26,7 @@ export interface PooledProfile {
   readonly figures: readonly PooledFigure[];
   /** A figure of which nobody of the kind tells anything stays as it was. */
   readonly equipment: Equipment;
-  /** Figures that are off together; to be handed to `intervals` and `calibrate` with this equipment. */
+  /** Figures that are off together; to stand in this equipment, or be handed to `intervals` and `calibrate` with it. */
   readonly correlations: readonly FigureCorrelation[];
 }
 

@@ -14,6 +14,7 @@ import type {
   Watts,
   WattsPerKelvin,
 } from "../units";
+import type { FigureCorrelation } from "./figure-correlation";
 
 /** How a figure came to be known. */
 export type FigureOrigin = "typical" | "stated" | "measured" | "learned";
@@ -118,6 +119,8 @@ export interface Equipment {
   /** What this brewer usually puts into the fermenter. */
   readonly usualBatch: Litres;
   readonly altitude: Metres;
+  /** Which of its figures were learned together and are off together; left out, none. */
+  readonly correlations?: readonly FigureCorrelation[];
 }
 
 /** The surroundings of one brew day. */

@@ -8,21 +8,7 @@ import {
   LAUTER_FIGURES,
   type Figures,
 } from "./equipment-numbers";
-
-/** The figures of a kettle that carry an uncertainty, as they stand in the equipment. */
-export type FigureName =
-  | "kettle.heatShare"
-  | "kettle.lossCoefficient"
-  | "kettle.boilOff"
-  | "kettle.trub"
-  | "kettle.transfer"
-  | "lauter.absorption"
-  | "lauter.deadSpace"
-  | "lauter.bypass"
-  | "lauter.conversion"
-  | "hopAbsorption"
-  | "chiller.conductance"
-  | "fermenter.left";
+import type { FigureName } from "./figure-correlation";
 
 /** One figure of an equipment: what it is called, what it can be, and where it stands. */
 export interface FigurePlace {
@@ -30,7 +16,10 @@ export interface FigurePlace {
   readonly label: string;
   readonly range: Range;
   readonly of: (equipment: Equipment) => Figure<number>;
-  /** The value has to lie within the range, which the type then keeps. */
+  /**
+   * The value has to lie within the range, which the type then keeps. A figure that is set anew is tied to no other any
+   * more: what was known of both together was known of the one before.
+   */
   readonly withFigure: (equipment: Equipment, figure: Figure<number>) => Equipment;
 }
 
@@ -43,7 +32,10 @@ export const FIGURES: readonly FigurePlace[] = [
     label,
     range,
     of: (equipment) => equipment.hopAbsorption,
-    withFigure: (equipment, figure) => ({ ...equipment, hopAbsorption: figure as Equipment["hopAbsorption"] }),
+    withFigure: (equipment, figure) => ({
+      ...untied(equipment, "hopAbsorption"),
+      hopAbsorption: figure as Equipment["hopAbsorption"],
+    }),
   })),
   ...places("chiller", CHILLER_FIGURES),
   ...places("fermenter", FERMENTER_FIGURES),
@@ -52,12 +44,23 @@ export const FIGURES: readonly FigurePlace[] = [
 type Part = "kettle" | "lauter" | "chiller" | "fermenter";
 
 function places<P extends Part>(part: P, figures: Figures<Equipment[P]>): FigurePlace[] {
-  return figures.map(([field, label, range]) => ({
+  return figures.map(([field, label, range]) => {
     // Part and field of a figure make its name.
-    name: `${part}.${field}` as FigureName,
-    label,
-    range,
-    of: (equipment) => equipment[part][field] as Figure<number>,
-    withFigure: (equipment, figure) => ({ ...equipment, [part]: { ...equipment[part], [field]: figure } }),
-  }));
+    const name = `${part}.${field}` as FigureName;
+    return {
+      name,
+      label,
+      range,
+      of: (equipment) => equipment[part][field] as Figure<number>,
+      withFigure: (equipment, figure) => {
+        return { ...untied(equipment, name), [part]: { ...equipment[part], [field]: figure } };
+      },
+    };
+  });
+}
+
+function untied(equipment: Equipment, name: FigureName): Equipment {
+  const { correlations, ...rest } = equipment;
+  const left = correlations?.filter(({ one, other }) => one !== name && other !== name) ?? [];
+  return left.length === 0 ? rest : { ...rest, correlations: left };
 }

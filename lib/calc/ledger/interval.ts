@@ -2,7 +2,7 @@ import { requireInRange } from "../errors";
 import { Z80 } from "../statistics";
 import { brew, brewWithWater } from "./brew";
 import type { Ambient, Equipment } from "./equipment";
-import type { FigureName } from "./figures";
+import type { FigureCorrelation } from "./figure-correlation";
 import type { Ledger, LedgerOutcome } from "./ledger";
 import { waterKg } from "./mass-balance";
 import { mashedMalt } from "./mashed-malt";
@@ -18,14 +18,6 @@ export interface Interval {
 }
 
 export type Intervals = Readonly<Partial<Record<QuantityId, Interval>>>;
-
-/** Two figures of one kettle that were learned together and are off together. */
-export interface FigureCorrelation {
-  readonly one: FigureName;
-  readonly other: FigureName;
-  /** Correlation coefficient of their errors. */
-  readonly coefficient: number;
-}
 
 export const CORRELATION_RANGE = { unit: "", min: -1, max: 1 } as const;
 
@@ -63,7 +55,7 @@ export const isPredicted = (id: QuantityId): boolean => !DECIDED.has(id);
  * @param a.recipe - Amounts for this kettle.
  * @param a.equipment - The kettle, with the uncertainty of each figure.
  * @param a.ambient - Air, tap water and grain on the day.
- * @param a.correlations - Pairs of figures whose errors go together; left out, there are none.
+ * @param a.correlations - Pairs of figures whose errors go together; left out, those that stand in the equipment.
  * @returns An interval for each predicted quantity that has a value; empty when nothing can be brewed.
  * @validRange Figures whose effect is near linear over their uncertainty; tests hold it against `sampledIntervals`.
  * @throws {@link OutOfRangeError} when an input is outside its unit's range or a coefficient outside −1 to 1.
@@ -77,12 +69,13 @@ export function intervals(a: {
   readonly ambient: Ambient;
   readonly correlations?: readonly FigureCorrelation[];
 }): Intervals {
-  for (const { coefficient } of a.correlations ?? []) {
+  const correlations = a.correlations ?? a.equipment.correlations ?? [];
+  for (const { coefficient } of correlations) {
     requireInRange("correlation coefficient", coefficient, CORRELATION_RANGE);
   }
   const centre = brew(a);
   if (!centre.ok) return {};
-  return intervalsFrom(effectsOf(a, centre.ledger), centre.ledger, a.correlations ?? []);
+  return intervalsFrom(effectsOf(a, centre.ledger), centre.ledger, correlations);
 }
 
 /**

@@ -4,7 +4,8 @@ import { cholesky } from "../numerics/cholesky";
 import { normalQuantile } from "../statistics";
 import { brew, brewWithWater } from "./brew";
 import type { Ambient, Equipment } from "./equipment";
-import { CORRELATION_RANGE, isPredicted, waterOf, type FigureCorrelation, type Intervals } from "./interval";
+import type { FigureCorrelation } from "./figure-correlation";
+import { CORRELATION_RANGE, isPredicted, waterOf, type Intervals } from "./interval";
 import { mashedMalt } from "./mashed-malt";
 import { pouredWater } from "./poured-water";
 import { QUANTITY_IDS, type QuantityId } from "./quantity-catalogue";
@@ -25,7 +26,7 @@ const TAIL = 0.1;
  * @param a.recipe - Amounts for this kettle.
  * @param a.equipment - The kettle, with the uncertainty of each figure.
  * @param a.ambient - Air, tap water and grain on the day.
- * @param a.correlations - Pairs of figures whose errors go together; left out, there are none.
+ * @param a.correlations - Pairs of figures whose errors go together; left out, those that stand in the equipment.
  * @param a.draws - How many brews.
  * @param a.seed - Whole number; the same seed gives the same draws.
  * @returns The 10th and 90th percentile of each predicted quantity; empty when nothing can be brewed or the
@@ -50,7 +51,7 @@ export function sampledIntervals(a: {
   if (!centre.ok) return {};
   const water = waterOf(centre.ledger);
   const inputs = uncertainInputs({ ...a, shiftSd: mashedMalt(centre.ledger.phases)?.shiftSd ?? 0 });
-  const mix = factorOf(inputs, a.correlations ?? []);
+  const mix = factorOf(inputs, a.correlations ?? a.equipment.correlations ?? []);
   if (mix === null) return {};
   const values = new Map<QuantityId, number[]>(QUANTITY_IDS.map((id) => [id, []]));
   const waters = pouredWater(water);

@@ -3,7 +3,8 @@ import { ebc, fraction, ph } from "../units";
 import { DISTILLED_WATER_PH_RANGE } from "../water/mashed-malt";
 import { acidityOf } from "./acidity-of";
 import type { Equipment } from "./equipment";
-import { FIGURES, type FigureName } from "./figures";
+import type { FigureName } from "./figure-correlation";
+import { FIGURES } from "./figures";
 import type { Fermentable, Recipe } from "./recipe";
 import { FERMENTABLE_COLOUR_RANGE } from "./recipe-numbers";
 

@@ -8,7 +8,7 @@ import {
   type KindFigure,
   type LearnedFigure,
 } from "@/lib/calc/learn";
-import { FIGURES, type Equipment, type Figure, type FigureName } from "@/lib/calc/ledger";
+import { FIGURES, type Equipment, type Figure, type FigureCorrelation, type FigureName } from "@/lib/calc/ledger";
 import { EQUIPMENT_FIELDS } from "../equipment-fields";
 
 /** A change that chance makes less often than this in any of the figures is told. */
@@ -30,6 +30,8 @@ export interface LearnedRow {
 
 export interface LearnedProfile {
   readonly rows: readonly LearnedRow[];
+  /** Which of the proposed figures are off together. */
+  readonly correlations: readonly FigureCorrelation[];
   /** How each brew fits, in the order given. */
   readonly fits: readonly BrewFit[];
   readonly kettles: number;
@@ -68,32 +70,50 @@ export function learnedProfile(a: {
       drift: drifts.find((drift) => drift.name === name) ?? null,
     };
   });
-  return { rows, fits: own.brews, kettles: 1 + others.length };
+  const correlations = pooled?.kettles[0]?.correlations ?? own.correlations;
+  return { rows, correlations, fits: own.brews, kettles: 1 + others.length };
 }
 
-/** The profile with the figures of these names as they are proposed. */
+/** The profile with the figures of these names as they are proposed, tied to each other as they were learned. */
 export function withLearned(
   profile: Equipment,
-  rows: readonly LearnedRow[],
+  { rows, correlations }: Pick<LearnedProfile, "rows" | "correlations">,
   names: ReadonlySet<FigureName>,
 ): Equipment {
-  return FIGURES.reduce((made, { name, withFigure }) => {
+  const taken = new Set<FigureName>();
+  const made = FIGURES.reduce((before, { name, withFigure }) => {
     const proposed = names.has(name) ? rows.find((row) => row.name === name)?.proposed : null;
-    return proposed === null || proposed === undefined ? made : withFigure(made, proposed);
+    if (proposed === null || proposed === undefined) return before;
+    taken.add(name);
+    return withFigure(before, proposed);
   }, profile);
+  return tied(made, correlations, taken);
+}
+
+/** A figure that was not taken has another value and error than the one that the others were learned with. */
+function tied(
+  equipment: Equipment,
+  correlations: readonly FigureCorrelation[],
+  taken: ReadonlySet<FigureName>,
+): Equipment {
+  const found = correlations.filter(({ one, other }) => taken.has(one) && taken.has(other));
+  if (found.length === 0) return equipment;
+  return { ...equipment, correlations: [...(equipment.correlations ?? []), ...found] };
 }
 
 /** The profile that a new kettle begins with: what is typical, but for figures of which kettles of its kind tell. */
 export function startedFromKind(typical: Equipment, kettles: readonly KettleOfKind[]): Equipment {
   if (kettles.length === 0) return typical;
-  const { figures } = pool({ start: typical, kettles }).start;
-  return FIGURES.reduce((made, { name, withFigure }) => {
+  const { figures, correlations } = pool({ start: typical, kettles }).start;
+  const taken = new Set<FigureName>();
+  const made = FIGURES.reduce((before, { name, withFigure }) => {
     const found = figures.find((figure) => figure.name === name);
     const basis = basisOf({ own: 0, others: found?.kindBrews ?? 0, kettles: found?.kindKettles ?? 0 });
-    return found === undefined || basis === null || found.figure.from !== "learned"
-      ? made
-      : withFigure(made, { ...found.figure, basis });
+    if (found === undefined || basis === null || found.figure.from !== "learned") return before;
+    taken.add(name);
+    return withFigure(before, { ...found.figure, basis });
   }, typical);
+  return tied(made, correlations, taken);
 }
 
 /** What a figure rests on, in words; null where nothing tells of it but the profile itself. */

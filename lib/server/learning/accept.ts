@@ -36,7 +36,7 @@ export async function acceptLearned(
       );
     }
   }
-  const changed = withLearned(profile.equipment, learned.rows, new Set(accepted.map(({ figure }) => figure)));
+  const changed = withLearned(profile.equipment, learned, new Set(accepted.map(({ figure }) => figure)));
   const read = equipmentInput.safeParse(changed);
   if (!read.success) {
     throw new AppError("INVALID", `${read.error.issues.map(({ message }) => message).join(". ")}. Nothing was saved.`);

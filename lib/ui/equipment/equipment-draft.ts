@@ -1,4 +1,4 @@
-import type { Equipment, Figure, FigureOrigin, KettleDipStick } from "@/lib/calc/ledger";
+import type { Equipment, Figure, FigureOrigin } from "@/lib/calc/ledger";
 import { EQUIPMENT_FIELDS, type EquipmentField } from "@/lib/model/equipment-fields";
 import type { MeasuredField } from "@/lib/model/field";
 import type { Preferences } from "@/lib/model/preferences";
@@ -37,8 +37,8 @@ export interface EquipmentDraft {
   readonly numbers: Readonly<Record<Exclude<EquipmentField, FigureName>, Entry>>;
   readonly figures: Readonly<Record<FigureName, FigureEntries>>;
   readonly choices: Readonly<Record<ChoiceName, string>>;
-  /** Is not written here, but goes along. */
-  readonly dipStick: KettleDipStick | undefined;
+  /** As it was opened: what is not written here goes along. */
+  readonly opened: Equipment;
 }
 
 /** The field of an uncertainty: in the unit of its figure, from nothing to the whole range. */
@@ -66,7 +66,7 @@ export function draftOfEquipment(equipment: Equipment, preferences: Preferences)
       "lauter.method": lauter.method,
       "chiller.kind": chiller.kind,
     },
-    dipStick: kettle.dipStick,
+    opened: equipment,
   };
 }
 

@@ -1,4 +1,11 @@
-import type { Chiller, Equipment, Figure, MashVessel, SpargeMethod } from "@/lib/calc/ledger";
+import {
+  FIGURES,
+  type Chiller,
+  type Equipment,
+  type Figure,
+  type MashVessel,
+  type SpargeMethod,
+} from "@/lib/calc/ledger";
 import type { Quantity } from "@/lib/calc/units";
 import { EQUIPMENT_FIELDS, type EquipmentField } from "@/lib/model/equipment-fields";
 import type { FieldErrors } from "@/lib/model/field-errors";
@@ -24,7 +31,7 @@ type NumberName = keyof EquipmentDraft["numbers"];
 /** Reads a profile field by field. */
 export function readEquipment(draft: EquipmentDraft, preferences: Preferences): EquipmentReading {
   const reader = new EquipmentReader(draft, preferences);
-  const equipment = reader.equipment();
+  const equipment = withKeptCorrelations(reader.equipment(), draft.opened);
   const problems = Object.fromEntries(reader.problems);
   return { equipment: reader.problems.size === 0 ? equipment : null, problems };
 }
@@ -69,6 +76,7 @@ class EquipmentReader {
   }
 
   private kettle(): Equipment["kettle"] {
+    const { dipStick } = this.draft.opened.kettle;
     return {
       capacity: this.number("kettle.capacity"),
       headspace: this.number("kettle.headspace"),
@@ -84,7 +92,7 @@ class EquipmentReader {
       boilOff: this.figure("kettle.boilOff"),
       trub: this.figure("kettle.trub"),
       transfer: this.figure("kettle.transfer"),
-      ...(this.draft.dipStick === undefined ? {} : { dipStick: this.draft.dipStick }),
+      ...(dipStick === undefined ? {} : { dipStick }),
     };
   }
 
@@ -156,4 +164,14 @@ class EquipmentReader {
 /** An uncertainty is a plain number, although it is typed in the unit of its figure. */
 function readSpread(reader: DraftReader, name: FigureName, entry: Entry): number {
   return reader.number({ name: `${name}.sd`, path: `${name}.sd`, entry, field: uncertaintyField(name) });
+}
+
+/** Figures that nobody has changed are tied to each other as before. */
+function withKeptCorrelations(equipment: Equipment, opened: Equipment): Equipment {
+  const isSame = (name: FigureName): boolean => {
+    const of = FIGURES.find((figure) => figure.name === name)?.of;
+    return of !== undefined && of(equipment).value === of(opened).value && of(equipment).sd === of(opened).sd;
+  };
+  const kept = opened.correlations?.filter(({ one, other }) => isSame(one) && isSame(other)) ?? [];
+  return kept.length === 0 ? equipment : { ...equipment, correlations: kept };
 }

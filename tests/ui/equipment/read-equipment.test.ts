@@ -18,6 +18,15 @@ describe("readEquipment", () => {
     expect(readEquipment(draft, preferences)).toEqual({ equipment: garageKettle, problems: {} });
   });
 
+  it("ties figures as before where nobody has changed them, and no others", () => {
+    const tie = { one: "kettle.trub", other: "kettle.transfer", coefficient: -0.6 } as const;
+    const learned = { ...garageKettle, correlations: [tie, { ...tie, one: "kettle.boilOff" } as const] };
+    const draft = draftOfEquipment(learned, US);
+    expect(readEquipment({ ...draft, name: "Another name" }, US).equipment?.correlations).toEqual(learned.correlations);
+    const figures = { ...draft.figures, "kettle.boilOff": { ...draft.figures["kettle.boilOff"], sd: typed("0.2") } };
+    expect(readEquipment({ ...draft, figures }, US).equipment?.correlations).toEqual([tie]);
+  });
+
   it("refuses a kettle of 0 L with field, value and range", () => {
     const draft = draftOfEquipment(garageKettle, DEFAULT_PREFERENCES);
     const empty = { ...draft, numbers: { ...draft.numbers, "kettle.capacity": typed("0") } };
