@@ -159,7 +159,8 @@ describe("the figures of a trial", () => {
       rev: 2,
     });
 
-    const kettle = (await findEquipment(member, equipmentId))?.equipment.kettle;
+    const equipment = (await findEquipment(member, equipmentId))?.equipment;
+    const kettle = equipment?.kettle;
     const day = trialDay((await findTrial(member, equipmentId, trialId))?.begunAt ?? "");
     expect(kettle?.lossCoefficient).toMatchObject({
       from: "measured",
@@ -170,6 +171,11 @@ describe("the figures of a trial", () => {
     const { ratedPower, ratedVoltage, supplyVoltage } = sampleEquipment().kettle;
     const drawnW = ratedPower * (supplyVoltage / ratedVoltage) ** 2;
     expect(kettle?.heatShare.value).toBeCloseTo(1500 / drawnW, 3);
+    // Heating alone tells the difference of both, so one that is put too high is so with the other.
+    const [tie] = equipment?.correlations ?? [];
+    expect(tie).toMatchObject({ one: "kettle.heatShare", other: "kettle.lossCoefficient" });
+    expect(tie?.coefficient).toBeGreaterThan(0);
+    expect(tie?.coefficient).toBeLessThan(1);
     // What was not chosen stays as it was.
     expect(kettle?.boilOff).toEqual(equipmentInput.parse(sampleEquipment()).kettle.boilOff);
     expect(await findTrial(member, equipmentId, trialId)).toMatchObject({

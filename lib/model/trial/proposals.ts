@@ -1,6 +1,6 @@
 import { elementPower } from "@/lib/calc/heat";
 import type { Estimate } from "@/lib/calc/learn";
-import type { Dimension, Equipment, Figure, FigureOrigin, KettleDipStick } from "@/lib/calc/ledger";
+import type { Dimension, Equipment, Figure, FigureCorrelation, FigureOrigin, KettleDipStick } from "@/lib/calc/ledger";
 import { fraction, joulesPerKelvin, kilogramsPerHour, litres, wattsPerKelvin } from "@/lib/calc/units";
 import { EQUIPMENT_FIELDS } from "../equipment-fields";
 import type { TrialResults } from "./trial-results";
@@ -38,6 +38,14 @@ interface Trial {
   readonly equipment: Equipment;
   /** "29 Nov 2026". */
   readonly day: string;
+}
+
+/** Which of the figures taken are off together, since one trial told them: power and loss. */
+export function tiesOf({ heating }: TrialResults, taken: readonly ProposedFigure[]): readonly FigureCorrelation[] {
+  const [one, other] = ["kettle.heatShare", "kettle.lossCoefficient"] as const;
+  const found = heating?.outcome;
+  if (found?.ok !== true || found.power === null || !taken.includes(one) || !taken.includes(other)) return [];
+  return [{ one, other, coefficient: found.correlation }];
 }
 
 /** All figures that a trial tells, in the order of the profile. */

@@ -2,7 +2,8 @@ import "server-only";
 import type { Equipment } from "@/lib/calc/ledger";
 import { equipmentInput } from "@/lib/model/equipment";
 import type { SaveOutcome } from "@/lib/model/save-outcome";
-import { proposalsOf } from "@/lib/model/trial/proposals";
+import { withKeptCorrelations } from "@/lib/model/learning/kept-correlations";
+import { proposalsOf, tiesOf } from "@/lib/model/trial/proposals";
 import { trialDay, type FigureAcceptance, type Trial } from "@/lib/model/trial/trial";
 import { trialRuns } from "@/lib/model/trial/trial-log";
 import { trialResults } from "@/lib/model/trial/trial-results";
@@ -64,7 +65,11 @@ function withFigures(equipment: Equipment, trial: Trial, accepted: FigureAccepta
     }
     return proposal.apply(present);
   }, equipment);
-  const read = equipmentInput.safeParse(changed);
+  const ties = tiesOf(
+    results,
+    accepted.map(({ figure }) => figure),
+  );
+  const read = equipmentInput.safeParse(withKeptCorrelations(changed, equipment, ties));
   if (read.success) return read.data;
   throw new AppError("INVALID", `${read.error.issues.map(({ message }) => message).join(". ")}. Nothing was saved.`);
 }

@@ -1,15 +1,9 @@
-import {
-  FIGURES,
-  type Chiller,
-  type Equipment,
-  type Figure,
-  type MashVessel,
-  type SpargeMethod,
-} from "@/lib/calc/ledger";
+import type { Chiller, Equipment, Figure, MashVessel, SpargeMethod } from "@/lib/calc/ledger";
 import type { Quantity } from "@/lib/calc/units";
 import { EQUIPMENT_FIELDS, type EquipmentField } from "@/lib/model/equipment-fields";
 import type { FieldErrors } from "@/lib/model/field-errors";
 import type { MeasuredField } from "@/lib/model/field";
+import { withKeptCorrelations } from "@/lib/model/learning/kept-correlations";
 import type { Preferences } from "@/lib/model/preferences";
 import { DraftReader } from "../recipe/draft-reader";
 import type { Entry } from "../recipe/entry";
@@ -164,14 +158,4 @@ class EquipmentReader {
 /** An uncertainty is a plain number, although it is typed in the unit of its figure. */
 function readSpread(reader: DraftReader, name: FigureName, entry: Entry): number {
   return reader.number({ name: `${name}.sd`, path: `${name}.sd`, entry, field: uncertaintyField(name) });
-}
-
-/** Figures that nobody has changed are tied to each other as before. */
-function withKeptCorrelations(equipment: Equipment, opened: Equipment): Equipment {
-  const isSame = (name: FigureName): boolean => {
-    const of = FIGURES.find((figure) => figure.name === name)?.of;
-    return of !== undefined && of(equipment).value === of(opened).value && of(equipment).sd === of(opened).sd;
-  };
-  const kept = opened.correlations?.filter(({ one, other }) => isSame(one) && isSame(other)) ?? [];
-  return kept.length === 0 ? equipment : { ...equipment, correlations: kept };
 }
