@@ -1,10 +1,10 @@
 /**
  * `npm run mutation`: changes lib/calc in thousands of small ways and counts how many of them a test notices.
- * `npm run mutation -- gravity heat` takes only these subjects, `-- ledger --files=8` eight files of a large one, drawn by
- * lot and the same each time.
+ * `npm run mutation -- gravity heat` takes only these subjects, `-- ledger --share=0.1` a tenth of the lines of a large one,
+ * drawn by lot in pieces of a dozen and the same each time.
  */
 import { createHash } from "node:crypto";
-import { mkdir, readdir } from "node:fs/promises";
+import { mkdir, readdir, readFile } from "node:fs/promises";
 import { availableParallelism } from "node:os";
 import { join } from "node:path";
 import { parseArgs } from "node:util";
@@ -16,13 +16,14 @@ import { runCommand } from "./run-command.mjs";
 await runCommand(async () => {
   requireNode();
   await ensurePackages();
-  const { values, positionals } = parseArgs({ allowPositionals: true, options: { files: { type: "string" } } });
-  const most = values.files === undefined ? Infinity : Number(values.files);
-  if (!(most >= 1)) throw new Refusal(`--files=${values.files} is no number of files: it is 1 or more.`);
+  const { values, positionals } = parseArgs({ allowPositionals: true, options: { share: { type: "string" } } });
+  const share = Number(values.share ?? 1);
+  if (!(share > 0 && share <= 1))
+    throw new Refusal(`--share=${values.share} is no share: it is above 0 and at most 1.`);
   const subjects = positionals.length === 0 ? await subjectsWithTests() : positionals;
   await mkdir(join(ROOT, ".data"), { recursive: true });
   const counts = [];
-  for (const subject of subjects) counts.push({ subject, ...(await countNoticed(subject, most)) });
+  for (const subject of subjects) counts.push({ subject, ...(await countNoticed(subject, share)) });
   report(counts);
 });
 
@@ -31,26 +32,47 @@ async function subjectsWithTests() {
   return entries.filter((entry) => entry.isDirectory()).map(({ name }) => name);
 }
 
-/** Files of a subject that are changed: all, or so many of them in the order of a hash of their names. */
-async function filesOf(subject, most) {
+/** A change is made where it lies within a piece, so that most of those that go over several lines are drawn as well. */
+const PIECE = 12;
+
+/** What of a subject is changed: all its files, or pieces of them as a hash of their names and places has it. */
+async function placesOf(subject, share) {
+  const files = await filesOf(subject);
+  if (share === 1) return files;
+  const pieces = await Promise.all(files.map((file) => piecesOf(file, share)));
+  return pieces.flat();
+}
+
+async function piecesOf(file, share) {
+  const lines = (await readFile(join(ROOT, file), "utf8")).split("\n").length;
+  const starts = Array.from({ length: Math.ceil(lines / PIECE) }, (_, i) => i * PIECE + 1);
+  return starts
+    .filter((start) => lot(`${file}:${start}`) < share)
+    .map((start) => `${file}:${start}-${start + PIECE - 1}`);
+}
+
+/** Between 0 and 1, evenly. */
+function lot(name) {
+  return createHash("sha256").update(name).digest().readUInt32BE() / 2 ** 32;
+}
+
+async function filesOf(subject) {
   const entries = await readdir(join(ROOT, "lib", "calc", subject), { recursive: true });
   const files = entries.filter(
     (name) => name.endsWith(".ts") && !/(^|[\\/])(tables|functions)[\\/]|^index\.ts$/.test(name),
   );
-  const lot = (name) => createHash("sha256").update(name).digest("hex");
-  const drawn = files.sort((one, other) => (lot(one) < lot(other) ? -1 : 1)).slice(0, most);
-  return { files: drawn.map((name) => `lib/calc/${subject}/${name.replaceAll("\\", "/")}`), of: files.length };
+  return files.map((name) => `lib/calc/${subject}/${name.replaceAll("\\", "/")}`);
 }
 
 /** Only the subject's own tests run: what another subject would notice by chance does not count. */
-async function countNoticed(subject, most) {
-  const { files, of } = await filesOf(subject, most);
+async function countNoticed(subject, share) {
+  const places = await placesOf(subject, share);
   process.env.GYLEBOOK_SUBJECT = subject;
   // A wrong sign shows in the first few brews of a thousand, or not at all.
   process.env.GYLEBOOK_RANDOM_BREWS ??= "60";
   const { Stryker } = await import("@stryker-mutator/core");
   const results = await new Stryker({
-    mutate: files,
+    mutate: places,
     testRunner: "vitest",
     plugins: ["@stryker-mutator/vitest-runner"],
     vitest: { configFile: "tests/support/mutation.vitest.config.ts", related: false },
@@ -60,6 +82,9 @@ async function countNoticed(subject, most) {
     // A constant read once at import needs a fresh start for each change, which takes a hundred times as long.
     ignoreStatic: true,
     concurrency: availableParallelism(),
+    // A change that ends nowhere counts as noticed; one that is slow on a busy machine must not.
+    timeoutMS: 20_000,
+    timeoutFactor: 4,
     reporters: ["json"],
     jsonReporter: { fileName: `.data/mutation/${subject}.json` },
     tempDirName: ".data/mutation/sandbox",
@@ -70,17 +95,24 @@ async function countNoticed(subject, most) {
   }).runMutationTest();
   const withStatus = (...statuses) => results.filter(({ status }) => statuses.includes(status)).length;
   const noticed = withStatus("Killed", "Timeout");
-  return { noticed, missed: withStatus("Survived", "NoCoverage"), files: files.length, of };
+  return {
+    noticed,
+    missed: withStatus("Survived", "NoCoverage"),
+    endless: withStatus("Timeout"),
+    pieces: share === 1 ? null : places.length,
+  };
 }
 
 function report(counts) {
   const sum = (of) => counts.reduce((total, count) => total + count[of], 0);
   for (const count of counts) console.log(line(count));
-  console.log(line({ subject: "in all", noticed: sum("noticed"), missed: sum("missed") }));
+  console.log(
+    line({ subject: "in all", noticed: sum("noticed"), missed: sum("missed"), endless: sum("endless"), pieces: null }),
+  );
 }
 
-function line({ subject, noticed, missed, files, of }) {
+function line({ subject, noticed, missed, endless, pieces }) {
   const tried = noticed + missed;
   const share = tried === 0 ? "–" : `${((100 * noticed) / tried).toFixed(1)} %`;
-  return `${subject.padEnd(14)} ${share.padStart(7)}  ${noticed} of ${tried} changes noticed${files === of ? "" : `, in ${files} of ${of} files`}`;
+  return `${subject.padEnd(14)} ${share.padStart(7)}  ${noticed} of ${tried} changes noticed, ${endless} of them by their time limit${pieces === null ? "" : `; in ${pieces} pieces of a dozen lines`}`;
 }
