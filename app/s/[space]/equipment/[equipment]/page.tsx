@@ -7,6 +7,7 @@ import { requireMember } from "@/lib/server/session";
 import { listTrials } from "@/lib/server/trials/reads";
 import { Caution } from "@/lib/ui/caution";
 import { DipStickTableView } from "@/lib/ui/equipment/dip-stick-table";
+import { FigureTies } from "@/lib/ui/equipment/figure-ties";
 import { ProfileSheet } from "@/lib/ui/equipment/profile-sheet";
 import { beginTrialAction } from "./actions";
 import { LearningSection } from "./learning-section";
@@ -68,6 +69,7 @@ export default async function ProfilePage({ params }: ProfilePageProps) {
           />
         </section>
       )}
+      <FigureTies ties={equipment.correlations ?? []} />
     </>
   );
 }
