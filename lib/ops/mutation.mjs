@@ -13,6 +13,9 @@ import { ROOT } from "./project-root.mjs";
 import { Refusal } from "./refusal.mjs";
 import { runCommand } from "./run-command.mjs";
 
+/** A change is made where it lies within a piece, so that most of those that go over several lines are drawn as well. */
+const PIECE = 12;
+
 await runCommand(async () => {
   requireNode();
   await ensurePackages();
@@ -31,9 +34,6 @@ async function subjectsWithTests() {
   const entries = await readdir(join(ROOT, "tests", "calc"), { withFileTypes: true });
   return entries.filter((entry) => entry.isDirectory()).map(({ name }) => name);
 }
-
-/** A change is made where it lies within a piece, so that most of those that go over several lines are drawn as well. */
-const PIECE = 12;
 
 /** What of a subject is changed: all its files, or pieces of them as a hash of their names and places has it. */
 async function placesOf(subject, share) {
