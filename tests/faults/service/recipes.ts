@@ -4,6 +4,7 @@ import type { RecipeContent } from "@/lib/model/recipe-content";
 import { inSpace } from "@/lib/server/db";
 import type { Member } from "@/lib/server/session";
 import { ask, returned } from "./ask";
+import { NamedWrites, type NamedRow } from "./named-writes";
 import type { Setting, Verdict, Writer } from "./writer";
 
 interface Author {
@@ -14,42 +15,32 @@ interface Author {
 
 /** New recipes, each tried once under a title of its own. */
 export function recipeWriter(setting: Setting, { member, reference, content }: Author): Writer {
-  const tried: string[] = [];
-  const acknowledged = new Set<string>();
+  const writes = new NamedWrites();
+  const { spaceId, userId } = member;
   return {
     kind: "new recipe",
-    write: async () => {
-      const title = `Tried ${randomUUID()}`;
-      tried.push(title);
-      const recipe = { space: setting.slug, draftId: randomUUID(), title, content, message: "" };
-      const asked = setting.actionOf("app/s/[space]/recipes/new/actions.ts", "createRecipeAction", recipe);
-      const path = `/s/${setting.slug}/recipes/new`;
-      const headers = { ...asked.headers, ...setting.cookieOf(reference), origin: setting.origin };
-      const reply = await ask(setting.origin, { ...asked, path, headers });
-      const isKept = reply?.headers.get("x-action-redirect")?.includes("/recipes/") ?? false;
-      if (isKept) acknowledged.add(title);
-      return isKept;
-    },
-    judge: async (): Promise<Verdict> => {
-      const { spaceId, userId } = member;
-      const rows = await inSpace(
-        spaceId,
-        userId,
-        (tx) => tx.$queryRaw<{ title: string; count: number; whole: boolean }[]>`
-          SELECT r.title, count(*)::int AS count, bool_and(EXISTS (
-              SELECT FROM recipe_revision v WHERE v.space_id = r.space_id AND v.recipe_id = r.id AND v.rev = r.head_rev)
-            AND EXISTS (SELECT FROM search_document d
-              WHERE d.space_id = r.space_id AND d.id = r.id AND d.calc_version IS NOT NULL)) AS whole
-          FROM recipe r WHERE r.space_id = ${spaceId}::uuid AND r.title = ANY (${tried}) GROUP BY r.title`,
-      );
-      const there = new Set(rows.map(({ title }) => title));
-      return {
-        acknowledged: acknowledged.size,
-        lost: [...acknowledged].filter((title) => !there.has(title)).length,
-        doubled: rows.filter(({ count }) => count > 1).length,
-        halfWritten: rows.filter(({ whole }) => !whole).length,
-      };
-    },
+    write: () =>
+      writes.write(async (title) => {
+        const recipe = { space: setting.slug, draftId: randomUUID(), title, content, message: "" };
+        const asked = setting.actionOf("app/s/[space]/recipes/new/actions.ts", "createRecipeAction", recipe);
+        const path = `/s/${setting.slug}/recipes/new`;
+        const headers = { ...asked.headers, ...setting.cookieOf(reference), origin: setting.origin };
+        const reply = await ask(setting.origin, { ...asked, path, headers });
+        return reply?.headers.get("x-action-redirect")?.includes("/recipes/") ?? false;
+      }),
+    judge: () =>
+      writes.judge((titles) =>
+        inSpace(
+          spaceId,
+          userId,
+          (tx) => tx.$queryRaw<NamedRow[]>`
+            SELECT r.title AS name, count(*)::int AS count, bool_and(EXISTS (
+                SELECT FROM recipe_revision v WHERE v.space_id = r.space_id AND v.recipe_id = r.id AND v.rev = r.head_rev)
+              AND EXISTS (SELECT FROM search_document d
+                WHERE d.space_id = r.space_id AND d.id = r.id AND d.calc_version IS NOT NULL)) AS whole
+            FROM recipe r WHERE r.space_id = ${spaceId}::uuid AND r.title = ANY (${titles}) GROUP BY r.title`,
+        ),
+      ),
   };
 }
 
