@@ -3,7 +3,7 @@ import { CLUB } from "./support/own-recipe";
 import { signInAs } from "./support/sign-in";
 import { expect, test } from "./support/test";
 
-test("an organiser sees what brews tell of a kettle, and takes a figure into its profile", async ({ page }) => {
+test("an organiser sees what brews tell of a kettle, and takes its figures into the profile", async ({ page }) => {
   await signInAs(page, "organiser");
   await page.goto(`${CLUB}/equipment`);
   await page.getByRole("link", { name: "Blue barrel" }).click();
@@ -12,13 +12,14 @@ test("an organiser sees what brews tell of a kettle, and takes a figure into its
   await expect(page.getByRole("table", { name: "Brews that count, in order of time" }).getByRole("row")).toHaveCount(2);
   expect(await violations(page)).toEqual([]);
 
-  for (const box of await page.getByRole("checkbox").all()) await box.uncheck();
-  await page.getByRole("checkbox", { name: "Boil-off" }).check();
+  const boxes = page.getByRole("checkbox");
+  await expect(page.getByRole("checkbox", { name: "Boil-off" })).toBeChecked();
+  const proposed = await boxes.count();
   await page.getByRole("button", { name: /^Save as revision/ }).click();
   await expect(page.getByRole("status").getByText(/^Saved as revision \d+ of the profile/)).toBeVisible();
-  // Taken, it is the same figure, and there is nothing more to take of it.
-  await expect(page.getByRole("checkbox", { name: "Boil-off" })).toHaveCount(0);
-  await expect(page.getByText("In the profile, learned")).toHaveCount(1);
+  // Taken, they are the same figures, and there is nothing more to take of them.
+  await expect(boxes).toHaveCount(0);
+  await expect(page.getByText("In the profile, learned")).toHaveCount(proposed);
 
   // From the next brew on it counts; the brew itself kept the figures that it was planned with.
   await page
@@ -26,4 +27,10 @@ test("an organiser sees what brews tell of a kettle, and takes a figure into its
     .first()
     .click();
   await expect(page).toHaveURL(/since=/);
+
+  // What one brew tells of several figures, it tells of them together.
+  await page.goto(`${CLUB}/equipment`);
+  await page.getByRole("link", { name: "Blue barrel" }).click();
+  await expect(page.getByRole("table", { name: "Figures that were learned together" })).toBeVisible();
+  expect(await violations(page)).toEqual([]);
 });
