@@ -1,5 +1,5 @@
 import { randomUUID } from "node:crypto";
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import { DEFAULT_PREFERENCES } from "@/lib/model/preferences";
 import { draftChange, type DraftChange } from "@/lib/model/recipe-draft";
 import { findDraft, listDrafts } from "@/lib/server/drafts/reads";
@@ -33,6 +33,22 @@ describe("drafts", () => {
     const found = await findDraft(organiser, first.id);
     expect(found).toMatchObject({ id: first.id, baseRev: null, lockVersion: 2 });
     expect(found?.kept.fields.notes?.text).toBe("more");
+  });
+
+  it("are kept while the clock of the server is set back, and nothing is said to be older than it began", async () => {
+    const { organiser } = await newClub();
+    const first = change(newDraft());
+    const begun = await saveDraft(organiser, first);
+    vi.useFakeTimers({ toFake: ["Date"], now: Date.now() - 3_600_000 });
+    try {
+      const { savedAt } = begun.ok ? begun : expect.fail("it was not begun");
+      const again = await saveDraft(organiser, change({ ...first, lockVersion: 1 }, "more"));
+      expect(again).toEqual({ ok: true, lockVersion: 2, savedAt });
+      expect(await saveDraft(organiser, change(newDraft()))).toMatchObject({ ok: true });
+    } finally {
+      vi.useRealTimers();
+    }
+    expect((await findDraft(organiser, first.id))?.kept.fields.notes?.text).toBe("more");
   });
 
   it("of a recipe are told to the club with writer and time; the text is the writer's alone", async () => {
