@@ -31,6 +31,7 @@ test("an organiser sees what brews tell of a kettle, and takes its figures into 
   // What one brew tells of several figures, it tells of them together.
   await page.goto(`${CLUB}/equipment`);
   await page.getByRole("link", { name: "Blue barrel" }).click();
+  await page.getByText("Which figures were learned together").click();
   await expect(page.getByRole("table", { name: "Figures that were learned together" })).toBeVisible();
   expect(await violations(page)).toEqual([]);
 });

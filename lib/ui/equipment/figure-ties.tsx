@@ -7,8 +7,14 @@ import { DataTable } from "../data-table";
 /** Which figures of a profile were learned together, and how far one goes with the other; nothing where none were. */
 export function FigureTies({ ties }: { readonly ties: readonly FigureCorrelation[] }): ReactElement | null {
   if (ties.length === 0) return null;
+  const closestFirst = [...ties].sort((a, b) => Math.abs(b.coefficient) - Math.abs(a.coefficient));
   return (
-    <section className="mt-8 max-w-xl">
+    <details className="mt-8 max-w-xl">
+      <summary>Which figures were learned together</summary>
+      <p className="my-2 text-muted">
+        From −1, where one is less by as much as the other is more, to 1. The intervals of a plan count with it, for as
+        long as neither figure is set anew.
+      </p>
       <DataTable<FigureCorrelation>
         caption="Figures that were learned together"
         columns={[
@@ -21,13 +27,9 @@ export function FigureTies({ ties }: { readonly ties: readonly FigureCorrelation
             cell: ({ coefficient }) => <Statistic value={coefficient} />,
           },
         ]}
-        records={ties}
+        records={closestFirst}
         keyOf={({ one, other }) => `${one} ${other}`}
       />
-      <p className="mt-2 text-muted">
-        From −1, where one is less by as much as the other is more, to 1. The intervals of a plan count with it, for as
-        long as neither figure is set anew.
-      </p>
-    </section>
+    </details>
   );
 }
