@@ -10,7 +10,7 @@ export function FigureTies({ ties }: { readonly ties: readonly FigureCorrelation
   const closestFirst = [...ties].sort((a, b) => Math.abs(b.coefficient) - Math.abs(a.coefficient));
   return (
     <details className="mt-8 max-w-xl">
-      <summary>Which figures were learned together</summary>
+      <summary className="cursor-pointer py-1">Which figures were learned together</summary>
       <p className="my-2 text-muted">
         From −1, where one is less by as much as the other is more, to 1. The intervals of a plan count with it, for as
         long as neither figure is set anew.
