@@ -12,7 +12,11 @@ export async function beginPage(session: KeptSession, open: () => void): Promise
   await session.reread();
   const isKept = session.snapshot().sheet !== null;
   if (isKept) open();
-  await session.refresh();
-  if (!isKept) open();
+  try {
+    await session.refresh();
+  } finally {
+    // A device that cannot keep what it was sent shows that it has nothing, and offers to try again.
+    if (!isKept) open();
+  }
   await session.send();
 }
