@@ -52,6 +52,8 @@ export async function attemptService({ rounds, seed, isControl }) {
   });
   const told = mailbox(child);
   await told.until("writing");
+  // Else a control would lose the club and its sessions too, and nobody could write again.
+  await asSuperuser(database, (client) => client.query("CHECKPOINT"));
   const harms = harmsTo({ database, apps, open, child, clock, disk });
   const times = await doHarm({ harms, rounds: isControl ? rounds * 3 : rounds, child, isControl });
   child.send({ kind: "quiet" });
@@ -127,18 +129,27 @@ function harmsTo({ database, apps, open, child, clock, disk }) {
 }
 
 /** Two connections for everybody, and a table that is locked by somebody who takes long. */
-async function exhaustConnections({ superuserUrl }) {
+function exhaustConnections(database) {
+  return asSuperuser(database, async (client) => {
+    await client.query("ALTER ROLE gylebook CONNECTION LIMIT 2");
+    await client.query("SELECT pg_terminate_backend(pid) FROM pg_stat_activity WHERE usename = 'gylebook'");
+    await client.query("BEGIN");
+    await client.query("LOCK TABLE recipe, brew_event IN ACCESS EXCLUSIVE MODE");
+    await wait(5000);
+    await client.query("COMMIT");
+    await client.query("ALTER ROLE gylebook CONNECTION LIMIT -1");
+  });
+}
+
+async function asSuperuser({ superuserUrl }, work) {
   const { default: pg } = await import("pg");
   const client = new pg.Client({ connectionString: superuserUrl });
   await client.connect();
-  await client.query("ALTER ROLE gylebook CONNECTION LIMIT 2");
-  await client.query("SELECT pg_terminate_backend(pid) FROM pg_stat_activity WHERE usename = 'gylebook'");
-  await client.query("BEGIN");
-  await client.query("LOCK TABLE recipe, brew_event IN ACCESS EXCLUSIVE MODE");
-  await wait(5000);
-  await client.query("COMMIT");
-  await client.query("ALTER ROLE gylebook CONNECTION LIMIT -1");
-  await client.end();
+  try {
+    return await work(client);
+  } finally {
+    await client.end();
+  }
 }
 
 /** A small disk of its own, in memory; null where this process may not mount one. */
