@@ -75,6 +75,12 @@ describe("compareBrews", () => {
     expectPrinted(outliers.stray[0]?.statistic ?? NaN, "21.36");
   });
 
+  it("names nobody among many of which most are the same: they have no scatter to be far from", () => {
+    const values = [5, 5, 5, 5, 5, 5, 5, 5, 5, 5, 5, 6, 9];
+    const { outliers } = compareBrews({ brews: values.map((v, i) => brewOf(String(i), v)), as: "measured" });
+    expect(outliers).toEqual({ ok: false, reason: "no-scatter" });
+  });
+
   it("compares differences from the plan alike whatever the plans are", () => {
     const plan = fc.array(fc.double({ min: 5, max: 60, noNaN: true }), { minLength: 3, maxLength: 12 });
     fc.assert(
