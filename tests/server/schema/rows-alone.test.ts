@@ -99,7 +99,10 @@ describe("without the application’s own checks", () => {
   it("there is a row in every table of content, for whoever has its space", async () => {
     expect(tables.length).toBeGreaterThan(40);
     const seen: string[] = [];
-    for (const table of tables) if ((await reached(HERE, `SELECT FROM ${table}`)) === 1) seen.push(table);
+    // Of what all clubs are meant to read, other tests may have rows too.
+    for (const table of tables) {
+      if ((await reached(HERE, `SELECT FROM ${table} WHERE space_id = $1`, [HERE])) === 1) seen.push(table);
+    }
     const extra = await names(
       "SELECT DISTINCT tablename::text AS name FROM pg_policies WHERE schemaname = 'public' AND permissive = 'RESTRICTIVE'",
     );
