@@ -56,7 +56,8 @@ describe("equipmentInput", () => {
     const tie = { one: "kettle.trub", other: "kettle.transfer", coefficient: -0.6 };
     const tied = { ...sampleEquipment(), correlations: [tie] };
     expect(equipmentInput.parse(tied)).toEqual(tied);
-    const refusal = (...correlations: readonly object[]) => messagesFor((equipment) => ({ ...equipment, correlations }));
+    const refusal = (...correlations: readonly object[]) =>
+      messagesFor((equipment) => ({ ...equipment, correlations }));
     expect(refusal(tie, { ...tie, one: tie.other, other: tie.one })).toEqual({
       correlations: "A correlation of two figures is there twice",
     });
