@@ -176,6 +176,11 @@ describe("the figures of a trial", () => {
     expect(tie).toMatchObject({ one: "kettle.heatShare", other: "kettle.lossCoefficient" });
     expect(tie?.coefficient).toBeGreaterThan(0);
     expect(tie?.coefficient).toBeLessThan(1);
+    // Taken once more, they are what they are.
+    expect(await acceptFigures(member, { equipmentId, trialId, baseRev: 2, accepted: figures })).toEqual({
+      ok: false,
+      reason: "unchanged",
+    });
     // What was not chosen stays as it was.
     expect(kettle?.boilOff).toEqual(equipmentInput.parse(sampleEquipment()).kettle.boilOff);
     expect(await findTrial(member, equipmentId, trialId)).toMatchObject({

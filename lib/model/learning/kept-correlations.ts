@@ -15,8 +15,15 @@ export function withKeptCorrelations(
     const of = FIGURES.find((figure) => figure.name === name)?.of;
     return of !== undefined && of(equipment).value === of(before).value && of(equipment).sd === of(before).sd;
   };
-  const kept = before.correlations?.filter(({ one, other }) => isSame(one) && isSame(other)) ?? [];
+  // A trial that is taken twice says the same of a pair again.
+  const told = new Set(found.map(pairOf));
+  const kept =
+    before.correlations?.filter((tie) => isSame(tie.one) && isSame(tie.other) && !told.has(pairOf(tie))) ?? [];
   const { correlations: _old, ...rest } = equipment;
   const all = [...kept, ...found];
   return all.length === 0 ? rest : { ...rest, correlations: all };
+}
+
+function pairOf({ one, other }: FigureCorrelation): string {
+  return [one, other].sort().join();
 }
